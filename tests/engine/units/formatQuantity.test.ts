@@ -14,7 +14,7 @@ describe('format', () => {
     [-120, 'voltage', '\u2212120 V', '\u2212120 V'],
     [0.041, 'current', '41 mA', '41 mA'],
     [0.652272, 'length', '2.14 ft', '0.652 m'],
-    [0.3046, 'length', '1 ft', '0.305 m'],
+    [0.3046, 'length', '0.999 ft', '0.305 m'],
     [0.05, 'length', '1.97 in', '50 mm'],
     [15, 'duration', '15 min', '15 min'],
     [80, 'duration', '1 h 20 min', '1 h 20 min'],
