@@ -1,0 +1,255 @@
+/**
+ * What a kind is, shows, withstands and is called. Entries are plain data plus the few handlers that only they need;
+ * nobody outside this folder asks what kind a part is: it asks the kind for the property.
+ */
+import type { Complex } from '../math/complex.ts';
+import type { Vec3 } from '../math/vec3.ts';
+
+/** A published document, or the honest words 'common practice', 'estimate', 'from memory'. */
+export type Source = string;
+
+/** Which face of a part: the road (−y), the field (+y), toward the source (−x), toward the load (+x), or all round. */
+export const sides = ['road', 'field', 'source', 'load', 'top', 'under', 'any'] as const;
+export type Side = (typeof sides)[number];
+
+export type Mechanism = 'contact' | 'approach' | 'flash' | 'drop' | 'fall' | 'struck-by' | 'barrier-loss';
+export type Severity = 'fatal' | 'serious' | 'minor' | 'damage';
+/** Hierarchy of controls, highest first. */
+export const hierarchy = ['elimination', 'substitution', 'engineering', 'administrative', 'ppe'] as const;
+export type Level = (typeof hierarchy)[number];
+
+/** What an entry's handlers may know of a part: no World, no neighbours. */
+export interface PartView {
+  readonly id: string;
+  readonly kind: string;
+  /** Switch positions and the like, by the kind's `states`. */
+  readonly state: Readonly<Record<string, string>>;
+  /** Numbers in SI by the kind's `values`: kva, ohms, lengthM … */
+  readonly values: Readonly<Record<string, number>>;
+  /** Words by the kind's `words`: conductor, link … */
+  readonly words: Readonly<Record<string, string>>;
+}
+
+/** One branch of a kind's equivalent circuit, between terminals of the part ('earth' is the reference). */
+export type Branch =
+  /** A current-carrying joint, line or winding lead; z is never zero. Protective when `protects` is there. */
+  | {
+      readonly type: 'series';
+      readonly name: string;
+      readonly between: readonly [string, string];
+      readonly z: Complex;
+      readonly protects?: Protection;
+    }
+  /** Leakage, load or capacitance: an admittance at 60 Hz, siemens. */
+  | { readonly type: 'shunt'; readonly name: string; readonly between: readonly [string, string]; readonly y: Complex }
+  /** Thevenin source; group is the synchronism group ('system', or one per generator). */
+  | {
+      readonly type: 'source';
+      readonly name: string;
+      readonly between: readonly [string, string];
+      readonly emf: Complex;
+      readonly z: Complex;
+      readonly group: string;
+    }
+  /** Windings on one core: induced voltages in proportion to turns; magnetising admittance across winding 0's induced voltage. */
+  | {
+      readonly type: 'transformer';
+      readonly name: string;
+      readonly windings: readonly {
+        readonly between: readonly [string, string];
+        readonly turns: number;
+        readonly z: Complex;
+      }[];
+      readonly magnetising: Complex;
+    };
+
+/** A fuse or breaker in a series branch, and what its operation does to the part's state. */
+export interface Protection {
+  readonly curve: 'fuse-link' | 'breaker';
+  /** Rated amperes. */
+  readonly rating: number;
+  readonly link?: string;
+  /** State written when it has operated, e.g. { position: 'open', link: 'blown' }. */
+  readonly opens: Readonly<Record<string, string>>;
+}
+
+/** A simple solid for sight lines and pointing; coordinates relative to the part's `at`, metres. */
+export type Solid =
+  | { readonly shape: 'cylinder'; readonly from: Vec3; readonly to: Vec3; readonly radius: number }
+  | { readonly shape: 'box'; readonly centre: Vec3; readonly half: Vec3 };
+
+/** Something about a part that can be looked at, with neutral words for its ordinary condition. */
+export interface Feature {
+  readonly id: string;
+  /** Neutral and of like length to every sign's words: 'skirts: brown glaze, even, no marks made out'. */
+  readonly healthy: string;
+  /** Smallest size that must be resolved to say so, metres. */
+  readonly size: number;
+  /** Where on the part, relative to `at`. */
+  readonly offset: Vec3;
+  readonly side: Side;
+}
+
+export interface ComponentKind {
+  readonly id: string;
+  /** Plain trade name as far as known from the ground: 'pin insulator'. */
+  readonly name: string;
+  readonly terminals: readonly string[];
+  /** Default net of each terminal on its pole or premises; a scenario may override. '$id' makes a net of the part's own. */
+  readonly nets: Readonly<Record<string, string>>;
+  /** Where each terminal's bare metal is, relative to `at`, metres (absent: insulated or not reachable). */
+  readonly points: Readonly<Record<string, Vec3>>;
+  /** Allowed positions by state name; the first is the default. */
+  readonly states: Readonly<Record<string, readonly string[]>>;
+  readonly values: Readonly<
+    Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
+  >;
+  readonly words: Readonly<Record<string, { readonly default: string; readonly doc: string }>>;
+  readonly branches: (part: PartView) => readonly Branch[];
+  readonly solids: (part: PartView) => readonly Solid[];
+  readonly features: readonly Feature[];
+  /** Conditions that a trainee may name on such a part (ids of `conditions`). */
+  readonly conditions: readonly string[];
+  /** Steady sound of the healthy part, by state. */
+  readonly sound?: (
+    part: PartView,
+  ) => { readonly sound: string; readonly level: number; readonly atM: number; readonly caption: string } | null;
+  /** What others could do to it unless tagged, blanked, removed or held: state changes that bring energy back. */
+  readonly othersMay: readonly {
+    readonly when: Readonly<Record<string, string>>;
+    readonly becomes: Readonly<Record<string, string>>;
+    readonly unless: readonly string[];
+    readonly who: string;
+  }[];
+  /** What a stick, a gloved hand or a person can do to its state, and how the trade calls it. */
+  readonly operations: readonly Operation[];
+  readonly source: Source;
+}
+
+/** A change of state by a hand, a stick or an owner. */
+export interface Operation {
+  readonly id: string;
+  readonly label: string;
+  readonly by: 'stick' | 'hand' | 'owner';
+  readonly from: Readonly<Record<string, readonly string[]>>;
+  readonly to: Readonly<Record<string, string>>;
+  readonly minutes: number;
+  /** Terminals whose contact makes or breaks, for flash. */
+  readonly makes?: readonly [string, string];
+  readonly breaks?: readonly [string, string];
+  /** Terminals that the hand or stick touches. */
+  readonly touches: readonly string[];
+}
+
+/** A sign that can be perceived; sizes in metres. */
+export interface SignKind {
+  readonly id: string;
+  readonly sense: 'see' | 'hear' | 'measure' | 'ask' | 'read' | 'test';
+  /** Feature of the component whose words it replaces (sense see). */
+  readonly feature?: string;
+  /** Neutral words, what is perceived and no diagnosis. */
+  readonly words: string;
+  /** Smallest dimension to be resolved and longest extent, metres. */
+  readonly size?: number;
+  readonly extent?: number;
+  /** A dark line (crack, wire) follows the line rule, a patch the patch rule. */
+  readonly shape?: 'line' | 'patch';
+  /** Weber contrast, 0..1, and reflectance of the surface it lies on. */
+  readonly contrast?: number;
+  readonly reflectance?: number;
+  /** Level in dB(A) at 1 m; `follows` scales it with the solved leakage current. */
+  readonly sound?: {
+    readonly sound: string;
+    readonly level: number;
+    readonly atM: number;
+    readonly caption: string;
+    readonly follows?: 'leakage';
+  };
+  /** Which act reveals it (sense test, ask, read): 'sound', 'prod', 'air-test', 'self-test', 'read-tag', 'inspect' … */
+  readonly by?: string;
+  readonly source: Source;
+}
+
+/** Something wrong, or something that only looks wrong (`benign`). */
+export interface FaultKind {
+  readonly id: string;
+  readonly name: string;
+  /** Component kinds, tool kinds ('tool:stick') or 'site' on which it can be laid. */
+  readonly on: readonly string[];
+  readonly benign: boolean;
+  readonly signs: readonly SignKind[];
+  /** Conditions that name it rightly. */
+  readonly conditions: readonly string[];
+  /** Branch names of the part that it opens. */
+  readonly opens: readonly string[];
+  /** Leakage paths that it makes: terminals of the part; `to` may be overridden by the scenario's `to` (part.terminal). */
+  readonly leaks: readonly {
+    readonly name: string;
+    readonly from: string;
+    readonly to: string;
+    readonly ohms: string;
+    readonly credibleOhms: string;
+  }[];
+  /** Mechanical effect: legs of a tie lost, strength left 0..1. */
+  readonly mechanical?: { readonly supports?: 'lost'; readonly strength?: number };
+  readonly values: Readonly<
+    Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
+  >;
+  readonly severity: Severity;
+  readonly mechanisms: readonly Mechanism[];
+  /** What it can do to somebody, one plain sentence. */
+  readonly harm: string;
+  /** Controls that work (ids), and tempting ones that do not with the reason. */
+  readonly controls: readonly string[];
+  readonly tempting: readonly { readonly what: string; readonly why: string }[];
+  /** How to tell it from what looks like it. */
+  readonly tellApart: string;
+  readonly source: Source;
+}
+
+/** A condition in the trade's words, as a trainee may call it. */
+export interface ConditionKind {
+  readonly id: string;
+  readonly label: string;
+  /** Means that nothing is wrong. */
+  readonly healthy?: boolean;
+}
+
+export interface ControlKind {
+  readonly id: string;
+  readonly name: string;
+  readonly level: Level;
+  /** Ids of preconditions, each computed from World at the moment of use. */
+  readonly preconditions: readonly string[];
+  readonly rule: string;
+  readonly limits: string;
+}
+
+export interface ToolKind {
+  readonly id: string;
+  readonly name: string;
+  readonly barrier?: 'stick' | 'gloves' | 'cover';
+  /** Rated volts where it insulates or measures. */
+  readonly ratedVolts?: number;
+  readonly testMonths?: number;
+  readonly testsOf?: 'primary' | 'secondary';
+  readonly checks: readonly string[];
+  readonly wornOn?: 'hands' | 'face' | 'body';
+  readonly source: Source;
+}
+
+/** One repair step: what it needs and which faults it mends. */
+export interface RepairKind {
+  readonly id: string;
+  readonly label: string;
+  readonly on: readonly string[];
+  readonly by: 'hand' | 'stick';
+  readonly minutes: number;
+  /** Fault kinds on the part that are gone afterwards. */
+  readonly mends: readonly string[];
+  /** State written afterwards. */
+  readonly sets?: Readonly<Record<string, string>>;
+  readonly touches: readonly string[];
+  readonly workers: 1 | 2;
+  readonly source: Source;
+}

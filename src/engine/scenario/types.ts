@@ -1,0 +1,171 @@
+/** The written form, checked and in SI. Every id starts with a letter; part ids are `<pole or premises>.<name>`. */
+import type { Side } from '../catalogue/types.ts';
+
+export interface Scenario {
+  readonly format: 1;
+  readonly id: string;
+  readonly title: string;
+  readonly grade: 1 | 2 | 3;
+  readonly teaches: string;
+  readonly call: ScenarioCall;
+  readonly site: ScenarioSite;
+  readonly supply: ScenarioSupply;
+  readonly poles: readonly ScenarioPole[];
+  readonly spans: readonly ScenarioSpan[];
+  readonly equipment: readonly ScenarioEquipment[];
+  readonly premises: readonly ScenarioPremises[];
+  readonly crew: ScenarioCrew;
+  readonly tools: readonly ScenarioTool[];
+  readonly faults: readonly ScenarioFault[];
+  /** Declared look-alikes: benign kinds laid on parts. */
+  readonly lookAlikes: readonly ScenarioFault[];
+  readonly job: ScenarioJob;
+}
+
+export interface ScenarioCall {
+  /** Local time of the ticket, 'HH:MM'; date 'YYYY-MM-DD'. */
+  readonly date: string;
+  readonly time: string;
+  readonly place: string;
+  readonly from: string;
+  readonly said: string;
+  readonly customersOut: number;
+  readonly ticketHistory: readonly string[];
+  /** What the dispatcher answers, by topic, if asked. */
+  readonly dispatcher: Readonly<Record<string, string>>;
+}
+
+export interface ScenarioSite {
+  readonly light: 'day' | 'dusk' | 'dawn' | 'night';
+  /** Horizontal illuminance from the sky, lux. */
+  readonly skyLux: number;
+  /** Meteorological visibility, metres. */
+  readonly visibilityM: number;
+  /** 0 dry … 1 streaming wet. */
+  readonly wetness: number;
+  readonly windMs: number;
+  readonly temperatureC: number;
+  /** Soil resistivity, ohm metres. */
+  readonly resistivity: number;
+  readonly altitudeM: number;
+  /** Background level, dB(A), and what it is. */
+  readonly backgroundDb: number;
+  readonly traffic: 'none' | 'light' | 'heavy';
+  readonly weather: readonly {
+    readonly atMinute: number;
+    readonly visibilityM?: number;
+    readonly skyLux?: number;
+    readonly wetness?: number;
+  }[];
+}
+
+export interface ScenarioSupply {
+  /** Phase-to-phase and phase-to-ground volts of the nominal system. */
+  readonly system: string;
+  readonly lineVolts: number;
+  readonly phaseVolts: number;
+  readonly circuit: string;
+  /** Where the source feeds in, a net of a pole: 'p1.main'. */
+  readonly at: string;
+  /** Available phase-to-ground fault current there, amperes, and X/R. */
+  readonly faultAmps: number;
+  readonly xOverR: number;
+  readonly upstream: {
+    readonly name: string;
+    readonly customers: number;
+    readonly travelMin: number;
+    readonly recloses: boolean;
+  };
+}
+
+export interface ScenarioPole {
+  readonly id: string;
+  readonly number: string;
+  /** Along the line (x, source to load) and toward the field side (y), metres. */
+  readonly x: number;
+  readonly y: number;
+  readonly lengthM: number;
+  readonly class: string;
+  readonly framing: 'tap' | 'tangent' | 'deadend';
+}
+
+export interface ScenarioSpan {
+  readonly id: string;
+  /** Nets joined by the phase conductor, 'p1.tap' → 'p2.phase'; the neutral follows. */
+  readonly from: string;
+  readonly to: string;
+  readonly conductor: string;
+  readonly neutral: string;
+  readonly sagM: number;
+}
+
+export interface ScenarioEquipment {
+  readonly id: string;
+  readonly kind: string;
+  readonly pole: string;
+  readonly heightM?: number;
+  readonly side?: Side;
+  readonly nets?: Readonly<Record<string, string>>;
+  readonly state?: Readonly<Record<string, string>>;
+  readonly values?: Readonly<Record<string, number>>;
+  readonly words?: Readonly<Record<string, string>>;
+}
+
+export interface ScenarioPremises {
+  readonly id: string;
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  /** Pole that serves it and length of the drop. */
+  readonly from: string;
+  readonly customer: string;
+  /** Load on each leg and across both, watts. */
+  readonly loadW: readonly [number, number, number];
+  readonly main: 'closed' | 'open';
+  readonly own?: {
+    readonly kind: 'generator';
+    readonly kva: number;
+    /** Cabled into the panel with nothing between, or by a transfer switch and its position. */
+    readonly connection: 'panel-cord' | 'transfer-switch';
+    readonly transfer?: 'utility' | 'generator';
+    readonly running: boolean;
+    readonly place: string;
+  };
+  /** What the customer answers, by topic. */
+  readonly says: Readonly<Record<string, string>>;
+}
+
+export interface ScenarioCrew {
+  /** Minutes after acknowledging until the second worker is there; 0: already there. */
+  readonly secondMin: number;
+  readonly secondName: string;
+  readonly today: string;
+}
+
+export interface ScenarioTool {
+  readonly id: string;
+  readonly kind: string;
+  readonly ratedVolts?: number;
+  /** Last test, 'YYYY-MM-DD'. */
+  readonly tested?: string;
+  readonly note?: string;
+  readonly words?: Readonly<Record<string, string>>;
+}
+
+export interface ScenarioFault {
+  readonly id: string;
+  readonly kind: string;
+  /** Part or tool id. */
+  readonly on: string;
+  readonly side?: Side;
+  /** Where a leak ends: 'p2.ground-lead.top'. */
+  readonly to?: string;
+  readonly values?: Readonly<Record<string, number>>;
+}
+
+export interface ScenarioJob {
+  readonly id: string;
+  readonly words: string;
+  /** Parts whose supply must be restored, and the voltage check that proves it. */
+  readonly restores: readonly string[];
+}

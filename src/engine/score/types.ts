@@ -1,0 +1,78 @@
+/** Score = f(scenario, log): five parts, each in words and numbers, then the verdict. */
+import type { Exposure, Hazard } from '../hazards/types.ts';
+
+export interface Part {
+  readonly name: 'recognition' | 'order' | 'control' | 'exposure' | 'service';
+  /** 0..1, or null when nothing was there to judge. */
+  readonly value: number | null;
+  readonly numbers: Readonly<Record<string, number | null>>;
+  /** Plain sentences, second person. */
+  readonly says: readonly string[];
+}
+
+export interface JudgedFinding {
+  readonly finding: string;
+  readonly on: string;
+  readonly condition: string;
+  readonly minute: number;
+  readonly outcome: 'hit' | 'false-call' | 'correct-no-hazard' | 'not-perceivable';
+  readonly cause: string | null;
+}
+
+export interface JudgedCause {
+  /** Laid fault id. */
+  readonly cause: string;
+  readonly kind: string;
+  readonly on: string;
+  readonly weight: number;
+  readonly found: boolean;
+  readonly minute: number | null;
+  /** Looked at when a sign could be made out, but not called. */
+  readonly lookedNotCalled: boolean;
+  /** From where, with what, a sign of it can be perceived. */
+  readonly perceivableFrom: readonly { readonly stand: string; readonly aid: string; readonly sign: string }[];
+  readonly hazards: readonly string[];
+}
+
+export interface JudgedLookAlike {
+  readonly lookAlike: string;
+  readonly kind: string;
+  readonly on: string;
+  readonly called: boolean;
+  readonly tellApart: string;
+}
+
+export interface JudgedExposure extends Exposure {
+  readonly minute: number;
+  readonly step: number;
+  readonly act: string;
+  /** Causes known (perceived and called) before the act. */
+  readonly known: boolean;
+}
+
+export interface JudgedControl {
+  readonly hazard: string;
+  readonly control: string;
+  readonly minute: number;
+  readonly worked: boolean;
+  readonly level: string;
+  readonly planned: boolean;
+  readonly failed: readonly string[];
+}
+
+export interface Score {
+  readonly scenario: string;
+  readonly scenarioHash: string;
+  readonly engine: string;
+  readonly verdict: 'pass' | 'remarks' | 'fail';
+  readonly reasons: readonly string[];
+  readonly parts: readonly Part[];
+  readonly findings: readonly JudgedFinding[];
+  readonly causes: readonly JudgedCause[];
+  readonly lookAlikes: readonly JudgedLookAlike[];
+  readonly exposures: readonly JudgedExposure[];
+  readonly controls: readonly JudgedControl[];
+  readonly hazards: readonly Hazard[];
+  readonly worldHash: string;
+  readonly end: 'closed-out' | 'handed-over' | 'struck' | null;
+}
