@@ -42,6 +42,12 @@ export default defineConfig({
   test: {
     root: at('.'),
     reporters: ['default', './src/setup/plain-reporter.ts'],
+    allowOnly: false,
+    maxWorkers: 2,
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
+    benchmark: { include: ['tests/**/*.bench.ts'] },
+    // Groups run one after the other, so that two cores never serve a browser and a worker at once.
     projects: [
       {
         extends: true,
@@ -49,7 +55,8 @@ export default defineConfig({
           name: 'node',
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/**/*.browser.test.{ts,tsx}', 'tests/**/*.long.test.ts'],
+          exclude: ['tests/**/*.{browser,e2e,long}.test.{ts,tsx}'],
+          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -57,15 +64,41 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/**/*.browser.test.{ts,tsx}'],
+          sequence: { groupOrder: 1 },
+          maxWorkers: 1,
           browser: {
             enabled: true,
             headless: true,
             screenshotFailures: false,
+            viewport: { width: 1280, height: 720 },
             instances: [{ browser: 'chromium' }],
             provider: playwright({
               launchOptions: { executablePath: findBrowser() ?? undefined, chromiumSandbox: false, args: browserArgs },
+              contextOptions: { reducedMotion: 'reduce' },
             }),
           },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          include: ['tests/**/*.e2e.test.ts'],
+          globalSetup: ['tests/e2e/serve.ts'],
+          sequence: { groupOrder: 2 },
+          maxWorkers: 1,
+          testTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'long',
+          environment: 'node',
+          include: ['tests/**/*.long.test.ts'],
+          sequence: { groupOrder: 3 },
+          testTimeout: 1_200_000,
         },
       },
     ],

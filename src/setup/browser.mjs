@@ -1,5 +1,8 @@
+// @ts-check
+/** Finds the Chromium that the browser tests run in. Only Node built-ins: this runs before node_modules exists. */
 import { accessSync, constants } from 'node:fs';
 
+/** @param {string} path */
 const usable = (path) => {
   try {
     accessSync(path, constants.X_OK);
@@ -9,21 +12,21 @@ const usable = (path) => {
   }
 };
 
-/** Path of a Chromium-family browser, or null. */
-export const findBrowser = () => {
-  const candidates = [
-    process.env.CHROMIUM_PATH,
-    '/usr/bin/chromium',
-    '/usr/bin/chromium-browser',
-    '/usr/bin/google-chrome-stable',
-    '/usr/bin/google-chrome',
-    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-    'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  ];
-  return candidates.find((path) => path && usable(path)) ?? null;
-};
+const places = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome-stable',
+  '/usr/bin/google-chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+];
 
-/** Mesa's llvmpipe where it is installed; Chromium falls back to its own software renderer where it is not. */
+/** Path of a Chromium-family browser, or null. CHROMIUM_PATH, where set, is the only candidate. */
+export const findBrowser = (named = process.env.CHROMIUM_PATH, candidates = places) =>
+  (named ? [named] : candidates).find(usable) ?? null;
+
+/** What every browser test starts Chromium with. Mesa's llvmpipe where installed; else Chromium falls back by itself. */
 export const browserArgs = [
   '--no-first-run',
   '--disable-background-networking',
