@@ -1,0 +1,16 @@
+/** The command line's entry: the list of verbs, standard streams and files, the exit code. */
+import { type Register, readTextFile } from './io.ts';
+import { run } from './run.ts';
+
+const verbs: Register[] = [];
+
+// A reader that stops early, such as `head`, is no error.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+process.exitCode = await run(process.argv.slice(2), verbs, {
+  stdout: (text) => process.stdout.write(text),
+  stderr: (text) => process.stderr.write(text),
+  readFile: readTextFile,
+});
