@@ -1,0 +1,34 @@
+/** Reads volts and amperes of nodes and elements out of a vector of unknowns. */
+import { type Complex, complex, mul, sub, ZERO } from '../math/complex.ts';
+import type { Layout } from './layout.ts';
+import type { ComplexVector } from './sparseMatrix.ts';
+import { EARTH, type Phasors } from './types.ts';
+
+const at = (x: ComplexVector, i: number): Complex => complex(x.re[i] as number, x.im[i] as number);
+
+/** Number of a node, undefined for earth; throws a RangeError for a node that the network lacks. */
+export function indexOfNode(layout: Layout, node: string): number | undefined {
+  const index = layout.nodeIndex.get(node);
+  if (index === undefined && node !== EARTH) throw new RangeError(`the network has no node ${node}`);
+  return index;
+}
+
+export function phasorsOf(layout: Layout, x: ComplexVector): Phasors {
+  const voltage = (node: string): Complex => {
+    const index = indexOfNode(layout, node);
+    return index === undefined ? ZERO : at(x, index);
+  };
+  const voltageBetween = (a: string, b: string): Complex => sub(voltage(a), voltage(b));
+  const current = (elementId: string, winding?: number): Complex => {
+    const element = layout.elementOf.get(elementId);
+    if (element === undefined) throw new RangeError(`the network has no element ${elementId}`);
+    const known =
+      element.kind === 'transformer'
+        ? winding !== undefined && element.windings[winding] !== undefined
+        : winding === undefined;
+    if (!known) throw new RangeError(`element ${elementId} has no winding ${winding}`);
+    if (element.kind === 'admittance') return mul(element.y, voltageBetween(element.from, element.to));
+    return at(x, (layout.branchIndex.get(elementId) as number) + (winding ?? 0));
+  };
+  return { voltage, voltageBetween, current };
+}
