@@ -4,7 +4,7 @@
  * into place, so a build that fails or is cut short leaves the old one whole and two at a time do no harm.
  * Only Node built-ins; vite runs as a child.
  */
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { run, SetupError, say } from './run.mjs';
 import { hashOf } from './stamp.mjs';
@@ -81,8 +81,10 @@ export const buildCli = (root) => {
     if (!existsSync(entry)) throw error;
   }
   for (const other of readdirSync(cache)) {
-    if (/^cli-[0-9a-f]{16}$/.test(other) && other !== name)
-      rmSync(join(cache, other), { recursive: true, force: true });
+    // Another process may still be reading a younger one.
+    const folder = join(cache, other);
+    const isOld = /^cli-/.test(other) && other !== name && Date.now() - statSync(folder).mtimeMs > 3_600_000;
+    if (isOld) rmSync(folder, { recursive: true, force: true });
   }
   return entry;
 };
