@@ -30,7 +30,10 @@ export interface ScenarioCall {
   readonly from: string;
   readonly said: string;
   readonly customersOut: number;
+  /** Oldest first. */
   readonly ticketHistory: readonly string[];
+  /** What the caller answers on the telephone, by topic. */
+  readonly caller: Readonly<Record<string, string>>;
   /** What the dispatcher answers, by topic, if asked. */
   readonly dispatcher: Readonly<Record<string, string>>;
 }
@@ -158,7 +161,7 @@ export interface ScenarioFault {
   /** Part or tool id. */
   readonly on: string;
   readonly side?: Side;
-  /** Where a leak ends: 'p2.ground-lead.top'. */
+  /** Where a leak ends: 'p2.ground-lead/top'. */
   readonly to?: string;
   readonly values?: Readonly<Record<string, number>>;
 }
