@@ -1,0 +1,19 @@
+/** Wilson's score interval for a proportion (E. B. Wilson 1927; values in Newcombe 1998, Table I), without continuity correction. */
+
+/** Two-sided 95 % normal quantile. */
+const z95 = 1.959963984540054;
+
+/** Bounds of a proportion of `hits` in `trials`; 0 to 1 without trials. */
+export const wilsonInterval = (
+  hits: number,
+  trials: number,
+  z = z95,
+): { readonly lower: number; readonly upper: number } => {
+  if (trials === 0) return { lower: 0, upper: 1 };
+  const p = hits / trials;
+  const z2 = z * z;
+  const centre = p + z2 / (2 * trials);
+  const reach = z * Math.sqrt((p * (1 - p)) / trials + z2 / (4 * trials * trials));
+  const scale = 1 + z2 / trials;
+  return { lower: Math.max(0, (centre - reach) / scale), upper: Math.min(1, (centre + reach) / scale) };
+};
