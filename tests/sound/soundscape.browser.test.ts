@@ -23,7 +23,7 @@ const rms = (ear: AnalyserNode): number => {
 };
 /** Root mean square at the left and the right ear, once fades have ended. */
 const listen = async (): Promise<{ left: number; right: number }> => {
-  await wait(500);
+  await wait(350);
   const [left, right] = ears.map(rms);
   return { left: left ?? Number.NaN, right: right ?? Number.NaN };
 };
@@ -42,7 +42,7 @@ describe('the soundscape in a browser', () => {
     Howler.masterGain.connect(splitter);
     ears = [0, 1].map((side) => {
       const ear = Howler.ctx.createAnalyser();
-      ear.fftSize = 8192;
+      ear.fftSize = 4096;
       splitter.connect(ear, side);
       return ear;
     });
@@ -114,6 +114,20 @@ describe('the soundscape in a browser', () => {
     await wait(80);
     scape.update([hum], 0);
     expect((await listen()).left).toBeGreaterThan(0.01);
+  });
+
+  it('wakes a context that Howler has put to sleep after a long silence', async () => {
+    scape.update([], 0);
+    await listen();
+    await Howler.ctx.suspend();
+    Object.assign(Howler, { state: 'suspended' }); // what Howler's own timer does after 30 s
+    scape.update([{ ...hum, bearing: Math.PI / 2, level: 40 }], 0);
+    await until(() => ears.some((ear) => rms(ear) > 0.001));
+    const woken = await listen();
+    expect(Howler.ctx.state).toBe('running');
+    expect(woken.right).toBeGreaterThan(4 * woken.left);
+    scape.update([{ ...hum, bearing: Math.PI / 2, level: 60 }], 0);
+    expect((await listen()).right / woken.right).toBeCloseTo(10, 0);
   });
 
   it('plays a single sound on the side it comes from, once', async () => {
