@@ -34,7 +34,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   units: { rooms: ['math'] },
   standards: { rooms: ['math', 'units'] },
   network: { rooms: ['math'] },
-  catalogue: { rooms: ['units', 'standards'], typesOf: ['network'] },
+  catalogue: { rooms: ['units', 'standards'], typesOf: ['math', 'network'] },
   scenario: { rooms: ['math', 'units', 'catalogue'], packages: ['yaml', 'zod', 'fastest-levenshtein'] },
   world: { rooms: worldMay, typesOf: ['scenario'] },
   circuit: { rooms: circuitMay, typesOf: ['scenario'] },
@@ -51,7 +51,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
 
 /** The folders around the engine. */
 export const hostRooms: Readonly<Record<string, Room>> = {
-  drill: { rooms: ['score', 'acts', 'world'], packages: ['xstate'] },
+  drill: { rooms: ['score', 'acts', 'world'], typesOf: ['senses'], packages: ['xstate'] },
   scene: {
     rooms: ['senses', 'mechanics', 'world', 'catalogue', 'math'],
     typesOf: ['drill'],
