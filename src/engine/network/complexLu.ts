@@ -7,6 +7,8 @@ import { type ComplexVector, type SparseMatrix, type SparseRow, size1, zeroVecto
 
 /** A pivot is at least this fraction of the largest entry left in its row. */
 const THRESHOLD = 0.1;
+/** So many of the shortest rows are searched for a pivot. */
+const LOOKED_AT = 6;
 /** What is left of a row below this fraction of what it once held is rounding, not a pivot. */
 const ROUNDING = 1e-14;
 
@@ -65,6 +67,8 @@ class Elimination {
   readonly columnRows: number[][];
   readonly columnCount: Int32Array;
   readonly rowLeft: Uint8Array;
+  private readonly active: number[];
+  private readonly rowLength: Int32Array;
   readonly columnLeft: Uint8Array;
   readonly rowPeak: Float64Array;
   private readonly place: Int32Array;
@@ -75,6 +79,8 @@ class Elimination {
     this.columnRows = Array.from({ length: size }, () => []);
     this.columnCount = new Int32Array(size);
     this.rowLeft = new Uint8Array(size).fill(1);
+    this.active = Array.from({ length: size }, (_, i) => i);
+    this.rowLength = Int32Array.from(this.rows, ({ columns }) => columns.length);
     this.columnLeft = new Uint8Array(size).fill(1);
     this.rowPeak = new Float64Array(size);
     this.place = new Int32Array(size);
@@ -99,52 +105,56 @@ class Elimination {
 
   private shortestLength(): number {
     let shortest = this.rows.length + 1;
-    for (let i = 0; i < this.rows.length; i++) {
-      if (this.rowLeft[i] === 0) continue;
-      const length = (this.rows[i] as SparseRow).columns.length;
+    for (const i of this.active) {
+      const length = this.rowLength[i] as number;
       if (length < shortest) shortest = length;
     }
     return shortest;
   }
 
-  /** The best entry [row, place in row] among the shortest rows left; drops rows in which only rounding is left. */
+  private drop(i: number): void {
+    this.rowLeft[i] = 0;
+    this.active.splice(this.active.indexOf(i), 1);
+    for (const j of (this.rows[i] as SparseRow).columns) this.columnCount[j] = (this.columnCount[j] as number) - 1;
+  }
+
+  /** The best entry [row, place in row] among the first few of the shortest rows left; drops rows of mere rounding. */
   choosePivot(): [number, number] | undefined {
     const shortest = this.shortestLength();
-    let dropped = false;
     let best: [number, number] | undefined;
     let bestCount = this.rows.length + 1;
     let bestSize = 0;
-    for (let i = 0; i < this.rows.length; i++) {
-      const row = this.rows[i] as SparseRow;
-      if (this.rowLeft[i] === 0 || row.columns.length !== shortest) continue;
+    let looked = 0;
+    for (const i of this.active) {
+      if (this.rowLength[i] !== shortest) continue;
+      const { columns, re, im } = this.rows[i] as SparseRow;
       const max = this.rowMax(i);
       if (!(max > ROUNDING * (this.rowPeak[i] as number))) {
-        this.rowLeft[i] = 0;
-        for (const j of row.columns) this.columnCount[j] = (this.columnCount[j] as number) - 1;
-        dropped = true;
-        continue;
+        this.drop(i);
+        return this.choosePivot();
       }
       for (let t = 0; t < shortest; t++) {
-        const size = size1(row.re[t] as number, row.im[t] as number);
+        const size = size1(re[t] as number, im[t] as number);
         if (size < THRESHOLD * max) continue;
-        const count = this.columnCount[row.columns[t] as number] as number;
+        const count = this.columnCount[columns[t] as number] as number;
         if (count < bestCount || (count === bestCount && size > bestSize)) {
           best = [i, t];
           bestCount = count;
           bestSize = size;
         }
       }
+      looked++;
+      if (looked === LOOKED_AT || bestCount === 1) break;
     }
-    return best === undefined && dropped ? this.choosePivot() : best;
+    return best;
   }
 
   /** Takes the pivot row out and clears the pivot column below it. */
   eliminate(pivot: number, at: number, lower: TriangleBuilder): void {
     const row = this.rows[pivot] as SparseRow;
     const column = row.columns[at] as number;
-    this.rowLeft[pivot] = 0;
+    this.drop(pivot);
     this.columnLeft[column] = 0;
-    for (const j of row.columns) this.columnCount[j] = (this.columnCount[j] as number) - 1;
     const pivotRe = row.re[at] as number;
     const pivotIm = row.im[at] as number;
     const square = pivotRe * pivotRe + pivotIm * pivotIm;
@@ -194,6 +204,7 @@ class Elimination {
       if (size > (this.rowPeak[i] as number)) this.rowPeak[i] = size;
     }
     for (const j of columns) place[j] = 0;
+    this.rowLength[i] = columns.length;
   }
 }
 

@@ -16,8 +16,8 @@ import {
 /** Refinement stops here; rounding alone leaves about 1e-15. */
 const GOOD = 1e-14;
 const STEPS = 4;
-/** Terms this far below the largest of the whole network count as zero. */
-const NOTHING = 1e-24;
+/** An equation is judged as if its terms were at least this fraction of the largest in the network: below is rounding. */
+const NOTHING = 1e-18;
 
 export interface Refined {
   readonly x: ComplexVector;

@@ -1,0 +1,158 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { abs, add, type Complex, conj, mul, sub, ZERO } from '../../../src/engine/math/complex.ts';
+import type { NetworkElement, Phasors } from '../../../src/engine/network/types.ts';
+import { randomNetwork, shuffled, solved } from './elements.ts';
+
+const seed = fc.integer({ min: 1000, max: 1_000_000 });
+const runs = { numRuns: 60 };
+
+interface Branch {
+  readonly from: string;
+  readonly to: string;
+  readonly current: Complex;
+}
+
+const branches = (elements: readonly NetworkElement[], view: Phasors): Branch[] =>
+  elements.flatMap((element) =>
+    element.kind === 'transformer'
+      ? element.windings.map(({ from, to }, w) => ({ from, to, current: view.current(element.id, w) }))
+      : [{ from: element.from, to: element.to, current: view.current(element.id) }],
+  );
+
+const power = (volts: Complex, amperes: Complex): Complex => mul(volts, conj(amperes));
+
+describe('any network', () => {
+  test('currents sum to zero at each node', () => {
+    fc.assert(
+      fc.property(seed, (n) => {
+        const elements = randomNetwork(n);
+        const sums = new Map<string, { sum: Complex; size: number }>();
+        for (const { from, to, current } of branches(elements, solved(elements))) {
+          const a = sums.get(from) ?? { sum: ZERO, size: 0 };
+          sums.set(from, { sum: add(a.sum, current), size: a.size + abs(current) });
+          const b = sums.get(to) ?? { sum: ZERO, size: 0 };
+          sums.set(to, { sum: sub(b.sum, current), size: b.size + abs(current) });
+        }
+        const largest = Math.max(...[...sums.values()].map(({ size }) => size));
+        for (const [node, { sum, size }] of sums) {
+          expect(abs(sum), node).toBeLessThanOrEqual(1e-9 * size + 1e-24 * largest);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('what the sources deliver is what the rest takes (Tellegen)', () => {
+    fc.assert(
+      fc.property(seed, (n) => {
+        const elements = randomNetwork(n);
+        const s = solved(elements);
+        let sum = ZERO;
+        let size = 0;
+        for (const { from, to, current } of branches(elements, s)) {
+          const part = power(s.voltageBetween(from, to), current);
+          sum = add(sum, part);
+          size += abs(part);
+        }
+        expect(abs(sum)).toBeLessThanOrEqual(1e-9 * size);
+      }),
+      runs,
+    );
+  });
+
+  test('an ideal core neither makes nor takes power', () => {
+    fc.assert(
+      fc.property(seed, (n) => {
+        const elements = randomNetwork(n);
+        const s = solved(elements);
+        for (const element of elements) {
+          if (element.kind !== 'transformer') continue;
+          let sum = ZERO;
+          let size = 0;
+          for (const [w, { from, to, z }] of element.windings.entries()) {
+            const current = s.current(element.id, w);
+            const across = s.voltageBetween(from, to);
+            const induced = sub(across, mul(z, current));
+            sum = add(sum, power(induced, current));
+            if (w === 0 && element.magnetising) sum = sub(sum, power(induced, mul(element.magnetising, induced)));
+            size += abs(across) * abs(current);
+          }
+          expect(abs(sum), element.id).toBeLessThanOrEqual(1e-7 * size + 1e-12);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('groups superpose: turning each by its angle is solving with turned sources', () => {
+    fc.assert(
+      fc.property(seed, fc.double({ min: -3, max: 3, noNaN: true }), (n, angle) => {
+        const elements = randomNetwork(n);
+        const direction = { re: Math.cos(angle), im: Math.sin(angle) };
+        const turned = elements.map((e) =>
+          e.kind === 'source' && e.group === 'system' ? { ...e, emf: mul(e.emf, direction) } : e,
+        );
+        const a = solved(elements).at({ system: angle });
+        const b = solved(turned);
+        for (const { from, to } of branches(elements, b)) {
+          for (const node of [from, to]) {
+            expect(abs(sub(a.voltage(node), b.voltage(node)))).toBeLessThanOrEqual(1e-9 * b.worst(node) + 1e-9);
+          }
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('is reciprocal: volts at b for an ampere at a are volts at a for an ampere at b', () => {
+    fc.assert(
+      fc.property(seed, (n) => {
+        const elements = randomNetwork(n);
+        const passive = elements.map((e) => (e.kind === 'source' ? { ...e, emf: ZERO } : e));
+        const inject = (node: string): NetworkElement => ({
+          kind: 'source',
+          id: 'probe',
+          from: node,
+          to: 'earth',
+          emf: { re: 1e9, im: 0 },
+          z: { re: 1e9, im: 0 },
+          group: 'probe',
+        });
+        const [a, b] = ['n1', 'n4'];
+        const forward = solved([...passive, inject(a)]);
+        const backward = solved([...passive, inject(b)]);
+        const there = mul(forward.voltage(b), backward.current('probe'));
+        const back = mul(backward.voltage(a), forward.current('probe'));
+        expect(abs(sub(there, back))).toBeLessThanOrEqual(1e-6 * Math.max(abs(there), 1e-9));
+      }),
+      runs,
+    );
+  });
+
+  test('comes out bit for bit the same in any order of its elements', () => {
+    fc.assert(
+      fc.property(seed, fc.integer(), (n, order) => {
+        const elements = randomNetwork(n);
+        const a = solved(elements);
+        const b = solved(shuffled(elements, order));
+        for (const { from, to } of branches(elements, a)) {
+          expect(b.voltage(from)).toEqual(a.voltage(from));
+          expect(b.voltage(to)).toEqual(a.voltage(to));
+        }
+        expect(branches(elements, b)).toEqual(branches(elements, a));
+      }),
+      runs,
+    );
+  });
+
+  test('names the island that an added loose branch makes', () => {
+    fc.assert(
+      fc.property(seed, (n) => {
+        const loose: NetworkElement = { kind: 'impedance', id: 'loose', from: 'p', to: 'q', z: { re: 1, im: 0 } };
+        expect(() => solved([...randomNetwork(n), loose])).toThrow('"island":["p","q"]');
+      }),
+      runs,
+    );
+  });
+});
