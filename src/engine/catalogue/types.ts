@@ -88,6 +88,10 @@ export interface Feature {
   /** Where on the part, relative to `at`. */
   readonly offset: Vec3;
   readonly side: Side;
+  /** Other words while two terminals stand at more than so many volts to each other: lit windows. */
+  readonly live?: { readonly between: readonly [string, string]; readonly minVolts: number; readonly words: string };
+  /** Other words by the part's state: a fuse tube closed, hanging, gone. */
+  readonly byState?: readonly { readonly when: Readonly<Record<string, string>>; readonly words: string }[];
 }
 
 export interface ComponentKind {
@@ -99,6 +103,8 @@ export interface ComponentKind {
   readonly nets: Readonly<Record<string, string>>;
   /** Where each terminal's bare metal is, relative to `at`, metres (absent: insulated or not reachable). */
   readonly points: Readonly<Record<string, Vec3>>;
+  /** Terminals among `points` that lie at the part's other end (spans, drops), relative to `end`. */
+  readonly endPoints: readonly string[];
   /** Allowed positions by state name; the first is the default. */
   readonly states: Readonly<Record<string, readonly string[]>>;
   readonly values: Readonly<
@@ -190,6 +196,8 @@ export interface FaultKind {
     readonly ohms: string;
     readonly credibleOhms: string;
   }[];
+  /** State that it is laid with; without the fault the part stands in its kind's default state. */
+  readonly sets?: Readonly<Record<string, string>>;
   /** Mechanical effect: legs of a tie lost, strength left 0..1. */
   readonly mechanical?: { readonly supports?: 'lost'; readonly strength?: number };
   readonly values: Readonly<
@@ -232,6 +240,8 @@ export interface ToolKind {
   /** Rated volts where it insulates or measures. */
   readonly ratedVolts?: number;
   readonly testMonths?: number;
+  /** How far it reaches from the hand, metres. */
+  readonly reachM?: number;
   readonly testsOf?: 'primary' | 'secondary';
   readonly checks: readonly string[];
   readonly wornOn?: 'hands' | 'face' | 'body';

@@ -1,0 +1,28 @@
+/** Component kinds by id. */
+import { groundingKinds } from './components/grounding.ts';
+import { lineKinds } from './components/line.ts';
+import { poleKinds } from './components/pole.ts';
+import { premisesKinds } from './components/premises.ts';
+import { switchingKinds } from './components/switching.ts';
+import { transformerKinds } from './components/transformer.ts';
+import type { ComponentKind } from './types.ts';
+
+export const componentKinds: readonly ComponentKind[] = [
+  ...poleKinds,
+  ...switchingKinds,
+  ...groundingKinds,
+  ...transformerKinds,
+  ...lineKinds,
+  ...premisesKinds,
+];
+
+const byId = new Map(componentKinds.map((kind) => [kind.id, kind]));
+
+export const isComponentKind = (id: string): boolean => byId.has(id);
+
+/** The kind; throws on an unknown id, which a checked scenario cannot bring. */
+export const componentKind = (id: string): ComponentKind => {
+  const kind = byId.get(id);
+  if (kind === undefined) throw new Error(`no component kind ${id}`);
+  return kind;
+};

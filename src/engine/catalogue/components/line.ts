@@ -1,0 +1,103 @@
+/**
+ * Spans and drops. Series impedance per metre and stray capacitance are written into the part's values by the builder from
+ * standards/conductors.ts; the defaults are a small ACSR. Capacitance stands half at each end.
+ */
+import { complex } from '../../math/complex.ts';
+import type { ComponentKind, PartView } from '../types.ts';
+import { joint, leakage, plain, shunt, valueIn } from './shared.ts';
+
+const lineValues = {
+  lengthM: { default: 50, dimension: 'length', doc: 'Length along the ground' },
+  sagM: { default: 0.5, dimension: 'length', doc: 'Sag at mid-span' },
+  ohmsPerM: { default: 1.7e-3, dimension: 'ratio', doc: 'Resistance, ohm per metre' },
+  reactancePerM: { default: 0.55e-3, dimension: 'ratio', doc: 'Reactance, ohm per metre' },
+  faradsPerM: { default: 7e-12, dimension: 'ratio', doc: 'Capacitance to earth, farad per metre' },
+} as const;
+
+const seriesOf = (kind: Pick<ComponentKind, 'values'>, part: PartView) => {
+  const length = valueIn(kind, part, 'lengthM');
+  return complex(valueIn(kind, part, 'ohmsPerM') * length, valueIn(kind, part, 'reactancePerM') * length);
+};
+
+const strayOf = (kind: Pick<ComponentKind, 'values'>, part: PartView) =>
+  leakage((valueIn(kind, part, 'faradsPerM') * valueIn(kind, part, 'lengthM')) / 2, 1e11);
+
+const phaseSpan: ComponentKind = {
+  ...plain,
+  id: 'phase-span',
+  name: 'phase conductor',
+  terminals: ['a', 'b'],
+  points: { a: [0.6, 0, 0], b: [-0.6, 0, 0] },
+  endPoints: ['b'],
+  values: lineValues,
+  words: { conductor: { default: 'Swan', doc: 'Code word of the conductor' } },
+  branches: (part) => [
+    joint('line', 'a', 'b', seriesOf(phaseSpan, part)),
+    shunt('stray-a', 'a', 'earth', strayOf(phaseSpan, part)),
+    shunt('stray-b', 'b', 'earth', strayOf(phaseSpan, part)),
+  ],
+  solids: () => [],
+  features: [
+    {
+      id: 'strands',
+      healthy: 'conductor: strands lying smooth along the span, nothing resting on it',
+      size: 0.02,
+      offset: [2, 0, -0.05],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'slack', 'off-insulator', 'live-by-backfeed'],
+  source: 'standards/conductors.ts',
+};
+
+const neutralSpan: ComponentKind = {
+  ...phaseSpan,
+  id: 'neutral-span',
+  name: 'neutral conductor',
+  branches: (part) => [
+    joint('line', 'a', 'b', seriesOf(neutralSpan, part)),
+    shunt('stray-a', 'a', 'earth', strayOf(neutralSpan, part)),
+    shunt('stray-b', 'b', 'earth', strayOf(neutralSpan, part)),
+  ],
+  conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'open-neutral'],
+};
+
+/** Triplex: two insulated legs round the bare messenger that is the neutral; the legs leave the pole at x1 and x3. */
+const serviceDrop: ComponentKind = {
+  ...plain,
+  id: 'service-drop',
+  name: 'service drop',
+  terminals: ['x1', 'x2', 'x3', 'l1', 'n', 'l2'],
+  nets: { x1: 'x1', x2: 'x2', x3: 'x3', l1: 'l1', n: 'n', l2: 'l2' },
+  points: { x2: [0, 0.2, 0], n: [0, 0, 0] },
+  endPoints: ['n'],
+  values: {
+    ...lineValues,
+    ohmsPerM: { ...lineValues.ohmsPerM, default: 0.9e-3 },
+    reactancePerM: { ...lineValues.reactancePerM, default: 0.1e-3 },
+  },
+  branches: (part) => {
+    const z = seriesOf(serviceDrop, part);
+    return [
+      joint('leg-1', 'x1', 'l1', z),
+      joint('messenger', 'x2', 'n', z),
+      joint('leg-2', 'x3', 'l2', z),
+      shunt('stray-1', 'l1', 'n', leakage(1e-9, 1e8)),
+      shunt('stray-2', 'l2', 'n', leakage(1e-9, 1e8)),
+    ];
+  },
+  solids: () => [],
+  features: [
+    {
+      id: 'triplex',
+      healthy: 'triplex: two dark legs round the bare messenger, lay even, jacket whole',
+      size: 0.015,
+      offset: [0, 0.6, -0.1],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'insulation-worn', 'broken-strands', 'low-sag', 'open-neutral'],
+  source: 'common practice',
+};
+
+export const lineKinds = [phaseSpan, neutralSpan, serviceDrop];

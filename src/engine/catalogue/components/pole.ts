@@ -1,0 +1,206 @@
+/**
+ * The pole and what holds conductors on it. Dimensions: typical of a 40 ft class 4 pole and its pole-top pin, common
+ * practice. Wood and healthy porcelain carry a little current; the ohms are scenario choices, from memory.
+ */
+import type { ComponentKind } from '../types.ts';
+import { leakage, plain, shunt, upright, valueIn } from './shared.ts';
+
+const pole: ComponentKind = {
+  ...plain,
+  id: 'pole',
+  name: 'pole',
+  values: {
+    heightM: { default: 10.36, dimension: 'length', doc: 'Height of the roof above ground' },
+    topRadiusM: { default: 0.1, dimension: 'length', doc: 'Radius at the roof' },
+    buttRadiusM: { default: 0.14, dimension: 'length', doc: 'Radius at the groundline' },
+    strength: { default: 1, dimension: 'ratio', doc: 'Bending strength left, of a new pole' },
+  },
+  words: { class: { default: '4', doc: 'Pole class' } },
+  solids: (part) => [upright(0, part.values.heightM ?? 10.36, 0.12)],
+  features: [
+    {
+      id: 'upper-body',
+      healthy: 'upper body: grey wood with fine lengthwise checks, colour even as far as made out',
+      size: 0.02,
+      offset: [0, 0, 9.6],
+      side: 'any',
+    },
+    {
+      id: 'body',
+      healthy: 'body: grey-brown wood, checks running lengthwise, surface wet in places',
+      size: 0.02,
+      offset: [0, 0, 5],
+      side: 'any',
+    },
+    {
+      id: 'butt',
+      healthy: 'butt: wood dark near the ground, grass up to it, no opening made out',
+      size: 0.02,
+      offset: [0, 0, 0.3],
+      side: 'any',
+    },
+  ],
+  conditions: [
+    'sound',
+    'burn-track',
+    'water-stain',
+    'old-scar',
+    'season-checks',
+    'groundline-decay',
+    'shell-rot',
+    'woodpecker-holes',
+    'split-top',
+    'leaning',
+  ],
+  source: 'common practice',
+};
+
+const pinInsulator: ComponentKind = {
+  ...plain,
+  id: 'pin-insulator',
+  name: 'pin insulator',
+  terminals: ['conductor', 'pin'],
+  nets: { conductor: 'phase', pin: '$id.pin' },
+  points: { conductor: [0, 0, 0.3], pin: [0, 0, 0.06] },
+  values: {
+    bodyOhms: { default: 2e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
+    woodOhms: { default: 2e6, dimension: 'resistance', doc: 'Wet wood from the pin to the ground, from memory' },
+  },
+  branches: (part) => [
+    shunt('body', 'conductor', 'pin', leakage(10e-12, valueIn(pinInsulator, part, 'bodyOhms'))),
+    shunt('wood', 'pin', 'earth', leakage(5e-12, valueIn(pinInsulator, part, 'woodOhms'))),
+  ],
+  solids: () => [upright(0.08, 0.3, 0.075), upright(0, 0.08, 0.02)],
+  features: [
+    {
+      id: 'skirts',
+      healthy: 'skirts: brown glaze, wet, shine unbroken as far as made out',
+      size: 0.01,
+      offset: [0, 0, 0.18],
+      side: 'any',
+    },
+    {
+      id: 'head',
+      healthy: 'head: conductor lying in the groove, glaze wet',
+      size: 0.01,
+      offset: [0, 0, 0.28],
+      side: 'any',
+    },
+    {
+      id: 'pin',
+      healthy: 'pin: galvanised steel into the wood, straight, grey',
+      size: 0.01,
+      offset: [0, 0, 0.05],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over', 'loose-pin'],
+  source: 'common practice',
+};
+
+const deadendInsulator: ComponentKind = {
+  ...plain,
+  id: 'deadend-insulator',
+  name: 'dead-end insulator',
+  terminals: ['conductor', 'yoke'],
+  nets: { conductor: 'phase', yoke: '$id.yoke' },
+  points: { conductor: [-0.35, 0, 0], yoke: [-0.05, 0, 0] },
+  values: {
+    bodyOhms: { default: 5e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
+    woodOhms: { default: 2e6, dimension: 'resistance', doc: 'Wet wood from the yoke to the ground, from memory' },
+  },
+  branches: (part) => [
+    shunt('body', 'conductor', 'yoke', leakage(8e-12, valueIn(deadendInsulator, part, 'bodyOhms'))),
+    shunt('wood', 'yoke', 'earth', leakage(5e-12, valueIn(deadendInsulator, part, 'woodOhms'))),
+  ],
+  solids: () => [{ shape: 'cylinder', from: [-0.35, 0, 0], to: [-0.05, 0, 0], radius: 0.05 }],
+  features: [
+    {
+      id: 'body',
+      healthy: 'body: grey sheds, wet, rims whole as far as made out',
+      size: 0.01,
+      offset: [-0.2, 0, 0],
+      side: 'any',
+    },
+    {
+      id: 'shoe',
+      healthy: 'shoe: conductor held in the clamp, bolts in place',
+      size: 0.01,
+      offset: [-0.35, 0, 0],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over'],
+  source: 'common practice',
+};
+
+const tie: ComponentKind = {
+  ...plain,
+  id: 'tie',
+  name: 'conductor tie',
+  solids: () => [{ shape: 'cylinder', from: [-0.3, 0, 0], to: [0.3, 0, 0], radius: 0.02 }],
+  features: [
+    {
+      id: 'legs',
+      healthy: 'legs: formed wire laid along the conductor each way from the groove',
+      size: 0.006,
+      offset: [0, 0, 0],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'tie-broken', 'rusted', 'loose'],
+  source: 'common practice',
+};
+
+const neutralSpool: ComponentKind = {
+  ...plain,
+  id: 'neutral-spool',
+  name: 'neutral on its spool',
+  terminals: ['neutral'],
+  nets: { neutral: 'neutral' },
+  points: { neutral: [0, 0, 0] },
+  solids: () => [upright(-0.05, 0.05, 0.05)],
+  features: [
+    {
+      id: 'spool',
+      healthy: 'spool: small white porcelain in its clevis, neutral lying against it',
+      size: 0.01,
+      offset: [0, 0, 0],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'cracked', 'loose', 'open-neutral'],
+  source: 'common practice',
+};
+
+const guy: ComponentKind = {
+  ...plain,
+  id: 'guy',
+  name: 'guy and anchor',
+  solids: () => [],
+  features: [
+    {
+      id: 'strand',
+      healthy: 'strand: grey, taut, guard at the foot upright',
+      size: 0.008,
+      offset: [1, 0, 8],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'slack', 'broken', 'anchor-pulled', 'guard-missing'],
+  source: 'common practice',
+};
+
+const tag: ComponentKind = {
+  ...plain,
+  id: 'tag',
+  name: 'number tag',
+  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.06, 0.01, 0.09] }],
+  features: [
+    { id: 'number', healthy: 'number: as on the ticket for this pole', size: 0.008, offset: [0, 0, 0], side: 'road' },
+  ],
+  conditions: ['sound', 'wrong-number', 'missing'],
+  source: 'common practice',
+};
+
+export const poleKinds = [pole, pinInsulator, deadendInsulator, tie, neutralSpool, guy, tag];

@@ -1,0 +1,203 @@
+/**
+ * What joins and parts the primary: hot-line clamp, cutout with its fuse tube, arrester. A plain cutout carries its link in
+ * the tube; a melted link lets the tube drop open. Dimensions and stray capacitances: typical, common practice.
+ */
+import { complex } from '../../math/complex.ts';
+import type { ComponentKind } from '../types.ts';
+import { isIn, joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
+
+const clamp: ComponentKind = {
+  ...plain,
+  id: 'hot-line-clamp',
+  name: 'hot-line clamp and lead',
+  terminals: ['line', 'lead'],
+  nets: { line: 'phase', lead: 'top' },
+  points: { line: [0, 0, 0], lead: [-0.1, -0.3, -0.55] },
+  states: { position: ['on', 'off'] },
+  branches: (part) => [
+    ...(isIn(part, 'position', 'on') ? [joint('clamp', 'line', 'lead')] : []),
+    shunt('lead-stray', 'lead', 'earth', leakage(8e-12, 1e12)),
+  ],
+  solids: () => [upright(-0.1, 0.02, 0.02)],
+  features: [
+    {
+      id: 'clamp',
+      healthy: 'clamp: bronze jaw on the stirrup, eye hanging down, lead whole',
+      size: 0.01,
+      offset: [0, 0, -0.04],
+      side: 'any',
+      byState: [{ when: { position: 'off' }, words: 'clamp: off the stirrup, lead hanging on the cutout, eye free' }],
+    },
+  ],
+  conditions: ['sound', 'burned', 'loose'],
+  operations: [
+    {
+      id: 'take-off',
+      label: 'Take the hot-line clamp off',
+      by: 'stick',
+      from: { position: ['on'] },
+      to: { position: 'off' },
+      minutes: 2,
+      breaks: ['line', 'lead'],
+      touches: ['line', 'lead'],
+    },
+    {
+      id: 'put-on',
+      label: 'Put the hot-line clamp on',
+      by: 'stick',
+      from: { position: ['off'] },
+      to: { position: 'on' },
+      minutes: 2,
+      makes: ['line', 'lead'],
+      touches: ['line', 'lead'],
+    },
+  ],
+  source: 'common practice',
+};
+
+const cutout: ComponentKind = {
+  ...plain,
+  id: 'cutout',
+  name: 'fused cutout',
+  terminals: ['top', 'bottom'],
+  nets: { top: 'top', bottom: 'h1' },
+  points: { top: [0, -0.12, 0.2], bottom: [0, -0.16, -0.2] },
+  states: { position: ['closed', 'open', 'removed'], link: ['sound', 'blown', 'none'] },
+  values: {
+    linkAmps: { default: 10, dimension: 'current', doc: 'Rating of the fuse link' },
+    bodyOhms: { default: 5e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
+  },
+  words: { link: { default: '10K', doc: 'Fuse link in the tube' } },
+  branches: (part) => [
+    ...(isIn(part, 'position', 'closed') && isIn(part, 'link', 'sound')
+      ? [
+          {
+            ...joint('link', 'top', 'bottom', complex(0.02, 0.001)),
+            protects: {
+              curve: 'fuse-link' as const,
+              rating: valueIn(cutout, part, 'linkAmps'),
+              link: part.words.link ?? '10K',
+              opens: { position: 'open', link: 'blown' },
+            },
+          },
+        ]
+      : []),
+    shunt('body', 'top', 'bottom', leakage(6e-12, valueIn(cutout, part, 'bodyOhms'))),
+    shunt('bottom-stray', 'bottom', 'earth', leakage(8e-12, 1e12)),
+  ],
+  solids: () => [
+    { shape: 'cylinder', from: [0, -0.08, -0.2], to: [0, -0.05, 0.2], radius: 0.055 },
+    { shape: 'cylinder', from: [0, -0.18, -0.2], to: [0, -0.14, 0.2], radius: 0.02 },
+  ],
+  features: [
+    {
+      id: 'body',
+      healthy: 'body: grey porcelain on its bracket, rims whole as far as made out',
+      size: 0.01,
+      offset: [0, -0.06, 0],
+      side: 'any',
+    },
+    {
+      id: 'tube',
+      healthy: 'tube: latched in the upper contact, ring outward',
+      size: 0.015,
+      offset: [0, -0.16, 0],
+      side: 'any',
+      byState: [
+        { when: { position: 'open' }, words: 'tube: out of the upper contact, hanging from the lower hinge' },
+        { when: { position: 'removed' }, words: 'tube: not in the hinge, both contacts bare' },
+      ],
+    },
+  ],
+  conditions: [
+    'sound',
+    'fuse-operated',
+    'cracked',
+    'chipped',
+    'hung-up',
+    'contacts-burned',
+    'bracket-loose',
+    'oversize-link',
+  ],
+  othersMay: [
+    {
+      when: { position: 'open' },
+      becomes: { position: 'closed', link: 'sound' },
+      unless: ['tagged', 'clearance-held'],
+      who: 'somebody else closes it',
+    },
+  ],
+  operations: [
+    {
+      id: 'open',
+      label: 'Open the cutout',
+      by: 'stick',
+      from: { position: ['closed'] },
+      to: { position: 'open' },
+      minutes: 1,
+      breaks: ['top', 'bottom'],
+      touches: ['top'],
+    },
+    {
+      id: 'close',
+      label: 'Close the cutout',
+      by: 'stick',
+      from: { position: ['open'], link: ['sound'] },
+      to: { position: 'closed' },
+      minutes: 1,
+      makes: ['top', 'bottom'],
+      touches: ['bottom'],
+    },
+    {
+      id: 'remove-tube',
+      label: 'Lift the fuse tube out',
+      by: 'stick',
+      from: { position: ['open'] },
+      to: { position: 'removed' },
+      minutes: 2,
+      touches: ['bottom'],
+    },
+    {
+      id: 'hang-tube',
+      label: 'Hang the fuse tube',
+      by: 'stick',
+      from: { position: ['removed'] },
+      to: { position: 'open' },
+      minutes: 2,
+      touches: ['bottom'],
+    },
+  ],
+  source: 'common practice',
+};
+
+const arrester: ComponentKind = {
+  ...plain,
+  id: 'arrester',
+  name: 'arrester',
+  terminals: ['line', 'foot'],
+  nets: { line: 'top', foot: 'upper' },
+  points: { line: [0, 0, 0.26], foot: [0, 0, -0.1] },
+  values: { blockOhms: { default: 3e9, dimension: 'resistance', doc: 'Healthy blocks at line voltage' } },
+  branches: (part) => [shunt('blocks', 'line', 'foot', leakage(25e-12, valueIn(arrester, part, 'blockOhms')))],
+  solids: () => [upright(-0.08, 0.24, 0.05)],
+  features: [
+    {
+      id: 'housing',
+      healthy: 'housing: grey sheds, wet, rims whole as far as made out',
+      size: 0.01,
+      offset: [0, 0, 0.1],
+      side: 'any',
+    },
+    {
+      id: 'disconnector',
+      healthy: 'foot: black disconnector in place, lead bolted to it',
+      size: 0.01,
+      offset: [0, 0, -0.08],
+      side: 'any',
+    },
+  ],
+  conditions: ['sound', 'disconnector-operated', 'cracked', 'failed', 'lead-off'],
+  source: 'common practice',
+};
+
+export const switchingKinds = [clamp, cutout, arrester];

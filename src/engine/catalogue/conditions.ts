@@ -1,0 +1,92 @@
+/** Conditions in the trade's words, as a trainee may call them on a part, a tool, a person or the site. */
+import { componentKind } from './components.ts';
+import type { ConditionKind } from './types.ts';
+
+export const conditions: readonly ConditionKind[] = [
+  { id: 'sound', label: 'sound, nothing wrong', healthy: true },
+  { id: 'anchor-pulled', label: 'anchor pulled' },
+  { id: 'backfed', label: 'backfed from the low side' },
+  { id: 'bond-missing', label: 'bond to the neutral missing or burned off' },
+  { id: 'bracket-loose', label: 'bracket loose' },
+  { id: 'broken', label: 'broken' },
+  { id: 'broken-strands', label: 'broken strands' },
+  { id: 'bulged', label: 'tank bulged' },
+  { id: 'burn-track', label: 'burned by tracking' },
+  { id: 'burned', label: 'burned' },
+  { id: 'bushing-cracked', label: 'bushing cracked' },
+  { id: 'chipped', label: 'chipped' },
+  { id: 'clamp-off', label: 'clamp off' },
+  { id: 'contacts-burned', label: 'contacts burned' },
+  { id: 'contaminated', label: 'dirty, contaminated' },
+  { id: 'corroded', label: 'corroded' },
+  { id: 'cracked', label: 'porcelain cracked' },
+  { id: 'cut', label: 'cut, copper gone' },
+  { id: 'damaged', label: 'damaged' },
+  { id: 'dark', label: 'no lights', healthy: true },
+  { id: 'disconnector-operated', label: 'disconnector operated' },
+  { id: 'failed', label: 'failed' },
+  { id: 'fails-self-test', label: 'fails its self-test' },
+  { id: 'feeding-cords', label: 'set feeding appliances by cords only' },
+  { id: 'feeding-panel', label: 'set feeding the panel, nothing between it and the line' },
+  { id: 'feeding-transfer-switch', label: 'set feeding a transfer switch' },
+  { id: 'flashed-over', label: 'flashed over' },
+  { id: 'fuse-operated', label: 'fuse operated' },
+  { id: 'groundline-decay', label: 'decay at the ground line' },
+  { id: 'guard-missing', label: 'guard missing' },
+  { id: 'hung-up', label: 'tube hung up' },
+  { id: 'insulation-worn', label: 'insulation worn' },
+  { id: 'jaws-burned', label: 'jaws burned' },
+  { id: 'lead-off', label: 'lead off' },
+  { id: 'leaking', label: 'leaking oil' },
+  { id: 'leaning', label: 'leaning' },
+  { id: 'limb-on-line', label: 'limb on the line' },
+  { id: 'lit', label: 'lights on', healthy: true },
+  { id: 'live-by-backfeed', label: 'alive by backfeed' },
+  { id: 'loose', label: 'loose' },
+  { id: 'loose-pin', label: 'pin loose in the wood' },
+  { id: 'low-sag', label: 'hanging low' },
+  { id: 'main-closed-on-set', label: 'main closed with a set on the panel' },
+  { id: 'miswired', label: 'miswired' },
+  { id: 'missing', label: 'missing' },
+  { id: 'moulding-missing', label: 'moulding missing' },
+  { id: 'off-insulator', label: 'off its insulator' },
+  { id: 'old-scar', label: 'old scar, healed or bleached', healthy: true },
+  { id: 'open-neutral', label: 'neutral open' },
+  { id: 'out-of-test', label: 'past its test date' },
+  { id: 'overheated', label: 'overheated' },
+  { id: 'oversize-link', label: 'link too large' },
+  { id: 'rusted', label: 'rusted' },
+  { id: 'season-checks', label: 'season checks in the wood', healthy: true },
+  { id: 'seal-missing', label: 'seal missing' },
+  { id: 'shell-rot', label: 'shell rot' },
+  { id: 'slack', label: 'slack' },
+  { id: 'split-top', label: 'top split' },
+  { id: 'tie-broken', label: 'tie broken or leg missing' },
+  { id: 'tracking', label: 'tracking over the surface' },
+  { id: 'transfer-switch-on-generator', label: 'transfer switch on generator', healthy: true },
+  { id: 'tripped', label: 'tripped' },
+  { id: 'water-stain', label: 'water stain', healthy: true },
+  { id: 'wet', label: 'wet' },
+  { id: 'woodpecker-holes', label: 'woodpecker holes' },
+  { id: 'wrong-number', label: 'wrong number' },
+];
+
+/** What can be called on a tool. */
+export const toolConditions: readonly string[] = ['sound', 'out-of-test', 'fails-self-test', 'wet', 'damaged'];
+
+const byId = new Map(conditions.map((condition) => [condition.id, condition]));
+
+/** The condition; throws on an unknown id. */
+export const condition = (id: string): ConditionKind => {
+  const found = byId.get(id);
+  if (found === undefined) throw new Error(`no condition ${id}`);
+  return found;
+};
+
+export const isCondition = (id: string): boolean => byId.has(id);
+
+/** What can be called on a component of a kind, in the order of the list. */
+export const conditionsFor = (kind: string): readonly ConditionKind[] => {
+  const allowed = componentKind(kind).conditions;
+  return conditions.filter(({ id }) => allowed.includes(id));
+};

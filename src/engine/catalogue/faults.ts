@@ -1,0 +1,29 @@
+/**
+ * Fault kinds and benign look-alikes. Sizes of signs are of the mark that must be resolved; where no source is named they are
+ * estimates. The engine derives what a fault does; nothing here is an answer key.
+ */
+import { equipmentFaults } from './faults/equipment.ts';
+import { groundFaults } from './faults/ground.ts';
+import { lookAlikes } from './faults/lookAlikes.ts';
+import { poleFaults } from './faults/pole.ts';
+import { premisesFaults } from './faults/premises.ts';
+import type { FaultKind } from './types.ts';
+
+export const faultKinds: readonly FaultKind[] = [
+  ...poleFaults,
+  ...groundFaults,
+  ...premisesFaults,
+  ...equipmentFaults,
+  ...lookAlikes,
+];
+
+const byId = new Map(faultKinds.map((kind) => [kind.id, kind]));
+
+export const isFaultKind = (id: string): boolean => byId.has(id);
+
+/** The kind; throws on an unknown id, which a checked scenario cannot bring. */
+export const faultKind = (id: string): FaultKind => {
+  const kind = byId.get(id);
+  if (kind === undefined) throw new Error(`no fault kind ${id}`);
+  return kind;
+};

@@ -1,0 +1,98 @@
+/** Tools and protective equipment. Ratings that a scenario gives win over these defaults. */
+import type { ToolKind } from './types.ts';
+
+export const toolKinds: readonly ToolKind[] = [
+  {
+    id: 'detector',
+    name: 'voltage detector',
+    testsOf: 'primary',
+    ratedVolts: 15000,
+    checks: ['read-tag', 'inspect', 'self-test'],
+    source: '29 CFR 1910.333(b)(2)(iv)(B)',
+  },
+  {
+    id: 'low-voltage-tester',
+    name: 'low-voltage tester',
+    testsOf: 'secondary',
+    ratedVolts: 600,
+    checks: ['read-tag', 'inspect', 'self-test'],
+    source: '29 CFR 1910.333(b)(2)(iv)(B)',
+  },
+  {
+    id: 'stick',
+    name: 'extension stick',
+    barrier: 'stick',
+    ratedVolts: 100000,
+    testMonths: 24,
+    reachM: 11,
+    checks: ['read-tag', 'inspect', 'wipe'],
+    source: '29 CFR 1910.269(j)',
+  },
+  {
+    id: 'rubber-gloves',
+    name: 'rubber gloves with leather protectors',
+    barrier: 'gloves',
+    ratedVolts: 17000,
+    testMonths: 6,
+    wornOn: 'hands',
+    checks: ['read-tag', 'inspect', 'air-test'],
+    source: '29 CFR 1910.137(c)',
+  },
+  {
+    id: 'face-shield',
+    name: 'arc-rated face shield',
+    wornOn: 'face',
+    checks: ['inspect'],
+    source: '29 CFR 1910.269(l)(8)',
+  },
+  { id: 'ground-set', name: 'ground set', checks: ['inspect'], source: '29 CFR 1910.269(n)' },
+  { id: 'bond-jumper', name: 'bonding jumper', checks: ['inspect'], source: 'common practice' },
+  { id: 'secondary-short', name: 'secondary short', checks: ['inspect'], source: 'common practice' },
+  {
+    id: 'line-hose',
+    name: 'line hose',
+    barrier: 'cover',
+    ratedVolts: 17000,
+    checks: ['read-tag', 'inspect'],
+    source: '29 CFR 1910.137',
+  },
+  {
+    id: 'insulator-cover',
+    name: 'insulator hood',
+    barrier: 'cover',
+    ratedVolts: 17000,
+    checks: ['read-tag', 'inspect'],
+    source: '29 CFR 1910.137',
+  },
+  {
+    id: 'auxiliary-arm',
+    name: 'auxiliary arm',
+    testMonths: 24,
+    checks: ['read-tag', 'inspect'],
+    source: '29 CFR 1910.269(j)',
+  },
+  { id: 'bucket', name: 'insulated bucket', ratedVolts: 46000, checks: ['inspect'], source: '29 CFR 1910.67' },
+  {
+    id: 'climbing-set',
+    name: 'hooks, belt and fall restraint',
+    wornOn: 'body',
+    checks: ['inspect'],
+    source: '29 CFR 1910.269(g)(2)',
+  },
+  { id: 'hammer', name: 'sounding hammer', checks: [], source: '29 CFR 1910.269 App. D' },
+  { id: 'prod', name: 'pole prod', checks: [], source: '29 CFR 1910.269 App. D' },
+  { id: 'meter-blank', name: 'meter blank and seals', checks: [], source: 'common practice' },
+  { id: 'tags', name: 'tags', checks: [], source: '29 CFR 1910.269(m)' },
+  { id: 'spares', name: 'spare parts', checks: [], source: 'common practice' },
+];
+
+const byId = new Map(toolKinds.map((kind) => [kind.id, kind]));
+
+export const isToolKind = (id: string): boolean => byId.has(id);
+
+/** The kind; throws on an unknown id, which a checked scenario cannot bring. */
+export const toolKind = (id: string): ToolKind => {
+  const kind = byId.get(id);
+  if (kind === undefined) throw new Error(`no tool kind ${id}`);
+  return kind;
+};
