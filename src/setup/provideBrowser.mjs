@@ -28,16 +28,25 @@ const aptInstall = (names) => {
   );
 };
 
-/** Provides a Chromium or throws a SetupError that says what to do. */
-export const provideBrowser = () => {
-  const named = process.env.CHROMIUM_PATH;
-  if (named && !findBrowser()) throw new SetupError(`CHROMIUM_PATH is ${named}, which cannot be run`);
-  if (canInstall()) {
-    const mesa = ['libegl1', 'libgl1-mesa-dri'].filter((name) => !hasPackage(name));
-    const names = findBrowser() ? mesa : ['chromium', ...mesa];
-    if (names.length > 0 && !aptInstall(names)) say(`could not install ${names.join(' ')}`);
+/**
+ * Provides a Chromium or throws a SetupError that says what to do; tests hand in another system.
+ * @param {{ named?: string | undefined, find?: () => string | null, mayInstall?: boolean,
+ *   has?: (name: string) => boolean, add?: (names: string[]) => boolean }} [system]
+ */
+export const provideBrowser = ({
+  named = process.env.CHROMIUM_PATH,
+  find = findBrowser,
+  mayInstall = canInstall(),
+  has = hasPackage,
+  add = aptInstall,
+} = {}) => {
+  if (named && !find()) throw new SetupError(`CHROMIUM_PATH is ${named}, which cannot be run`);
+  if (mayInstall) {
+    const mesa = ['libegl1', 'libgl1-mesa-dri'].filter((name) => !has(name));
+    const names = find() ? mesa : ['chromium', ...mesa];
+    if (names.length > 0 && !add(names)) say(`could not install ${names.join(' ')}`);
   }
-  if (!findBrowser()) {
+  if (!find()) {
     throw new SetupError('no Chromium found: install one (Debian: apt-get install chromium) or set CHROMIUM_PATH');
   }
 };

@@ -2,9 +2,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { buildApp } from '../../src/setup/build.mjs';
 import { hashOf } from '../../src/setup/stamp.mjs';
-import { buildable, emptyFolder, write } from './tinyProject.ts';
+import { buildable, emptyFolder, type StepResult, step, write } from './tinyProject.ts';
+
+const buildApp = (project: string): StepResult => step('build.mjs', 'buildApp', project);
 
 test('hashOf sees contents, names and added files, and not what lies elsewhere', () => {
   const folder = emptyFolder();
@@ -24,23 +25,23 @@ test('the app is built once, again after a change, and a failing build leaves th
     const [name = ''] = readdirSync(join(project, 'dist', 'assets'));
     return readFileSync(join(project, 'dist', 'assets', name), 'utf8');
   };
-  expect(buildApp(project)).toBe(true);
+  expect(buildApp(project)).toMatchObject({ answer: true });
   expect(script()).toContain('first');
-  expect(buildApp(project)).toBe(false);
+  expect(buildApp(project)).toEqual({ answer: false, news: '' });
 
   write(project, 'src/main.ts', 'document.title = "second";');
-  expect(buildApp(project)).toBe(true);
+  expect(buildApp(project)).toMatchObject({ answer: true });
   expect(script()).toContain('second');
 
   write(project, 'src/main.ts', 'import "./gone.ts";');
-  expect(() => buildApp(project)).toThrow('the build failed');
+  expect(buildApp(project).error).toContain('the build failed');
   expect(script()).toContain('second');
   expect(readdirSync(join(project, '.cache'))).toEqual(['app.stamp']);
-  expect(() => buildApp(project)).toThrow('the build failed');
+  expect(buildApp(project).error).toContain('the build failed');
 });
 
 test('an app without a page is refused with the name of the missing file', () => {
   const project = emptyFolder();
-  expect(() => buildApp(project)).toThrow('src/index.html is missing');
+  expect(buildApp(project).error).toContain('src/index.html is missing');
   expect(existsSync(join(project, 'dist'))).toBe(false);
 });

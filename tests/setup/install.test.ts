@@ -2,19 +2,21 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { checkNode, install, isInstalled } from '../../src/setup/install.mjs';
+import { checkNode, isInstalled } from '../../src/setup/install.mjs';
 import { root } from '../../src/setup/run.mjs';
-import { emptyFolder, write, writeLock } from './tinyProject.ts';
+import { emptyFolder, type StepResult, step, write, writeLock } from './tinyProject.ts';
+
+const install = (project: string): StepResult => step('install.mjs', 'install', project);
 
 describe('install', () => {
   test('installs a fresh clone, and not again as long as the lock stays', () => {
     const project = emptyFolder();
     writeLock(project, '1.0.0');
     expect(isInstalled(project)).toBe(false);
-    expect(install(project)).toBe(true);
-    expect(install(project)).toBe(false);
+    expect(install(project)).toMatchObject({ answer: true });
+    expect(install(project)).toEqual({ answer: false, news: '' });
     writeLock(project, '1.1.0');
-    expect(install(project)).toBe(true);
+    expect(install(project)).toMatchObject({ answer: true });
     rmSync(join(project, 'node_modules'), { recursive: true });
     expect(isInstalled(project)).toBe(false);
   });
@@ -23,7 +25,7 @@ describe('install', () => {
     const project = emptyFolder();
     writeLock(project, '1.0.0');
     write(project, 'package.json', '{"name":"tiny","version":"1.0.0","dependencies":{"other":"file:other"}}');
-    expect(() => install(project)).toThrow('npm ci failed');
+    expect(install(project).error).toContain('npm ci failed');
   });
 });
 

@@ -1,7 +1,9 @@
 /** A throw-away project folder with a package.json, a lock and one local package, for tests of the set-up. */
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { onTestFinished } from 'vitest';
 import { root } from '../../src/setup/run.mjs';
 
@@ -37,4 +39,18 @@ export const buildable = (): string => {
   write(project, 'vite.config.ts', 'export default { root: "src", base: "./" };');
   symlinkSync(join(root, 'node_modules'), join(project, 'node_modules'));
   return project;
+};
+
+/** What a set-up step answered for a project, or how it failed, and the news it gave; run apart to keep its output. */
+export type StepResult = { readonly answer?: unknown; readonly error?: string; readonly news: string };
+
+/** Runs an exported step of a set-up file on a project. */
+export const step = (file: string, name: string, project: string): StepResult => {
+  const url = pathToFileURL(join(root, 'src', 'setup', file)).href;
+  const script = `
+    import { ${name} } from ${JSON.stringify(url)};
+    try { console.log(JSON.stringify({ answer: ${name}(${JSON.stringify(project)}) })); }
+    catch (error) { console.log(JSON.stringify({ error: error.message })); }`;
+  const { stdout, stderr } = spawnSync(process.execPath, ['--input-type=module', '-e', script], { encoding: 'utf8' });
+  return { ...JSON.parse(stdout), news: stderr };
 };
