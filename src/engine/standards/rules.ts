@@ -165,7 +165,7 @@ export const rules: readonly Rule[] = [
   rule(
     'ground-size',
     '1910.269(n)(4)',
-    'Grounds carry the fault current for the clearing time and are at least No. 2 copper.',
+    'Grounds carry the fault current for the clearing time and are at least #2 AWG copper.',
   ),
   rule('test-before-ground', '1910.269(n)(5)', 'The absence of nominal voltage is tested before a ground is placed.'),
   rule(
