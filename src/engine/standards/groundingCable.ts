@@ -1,8 +1,8 @@
 /**
  * Copper cables of temporary protective grounds. Withstand and ultimate currents: ASTM F855 Table 1 (asymmetry up to 20 %,
- * X/R to 1.8; higher X/R needs the standard's H table). Melting by Onderdonk with 234 + Ta, 98 % of nominal area, 40 C,
- * reproduces
- * 20 of the 21 cells of the ultimate column (350 kcmil, 60 cycles: 49 kA against 48 printed). Smallest cable by rule: No. 2 AWG, 29 CFR 1910.269(n)(4)(ii).
+ * X/R to 1.8; higher X/R needs the standard's H table). Melting by Onderdonk with 234 + Ta, 98 % of nominal area, 40 C:
+ * gives 20 of the 21 cells of the ultimate column (350 kcmil, 60 cycles: 49 kA against 48 printed).
+ * Smallest cable by rule: #2 AWG, 29 CFR 1910.269(n)(4)(ii).
  */
 import { log10 } from '../math/elementary.ts';
 import type { Amperes, Seconds } from '../units/quantities.ts';
