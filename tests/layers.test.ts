@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { join, sep } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../src/setup/run.mjs';
+import { engineRooms, hostRooms } from './layers/allowed.ts';
 import { check, type Files } from './layers/check.ts';
 
 const sourceFiles = (): Files =>
@@ -48,6 +49,25 @@ describe('the sources', () => {
     const files = [...sourceFiles().keys()];
     expect(files).toContain('src/setup/run.mjs');
     expect(files).toContain('src/cli/main.ts');
+  });
+});
+
+describe('the table', () => {
+  const names = Object.keys(engineRooms);
+
+  test('lets an engine folder import only folders above it', () => {
+    for (const [index, [name, room]] of Object.entries(engineRooms).entries()) {
+      const named = [...room.rooms, ...(room.typesOf ?? [])];
+      expect({ name, below: named.filter((other) => !names.slice(0, index).includes(other)) }).toEqual({
+        name,
+        below: [],
+      });
+    }
+  });
+
+  test('lets acts import all above it, and the screens the whole engine', () => {
+    expect([...(engineRooms.acts?.rooms ?? [])].sort()).toEqual(names.slice(0, names.indexOf('acts')).sort());
+    expect([...(hostRooms.screens?.rooms ?? [])].sort()).toEqual([...names].sort());
   });
 });
 

@@ -23,7 +23,7 @@ const worldMay = ['math', 'units', 'catalogue'];
 const circuitMay = [...worldMay, 'world', 'network', 'standards'];
 const mechanicsMay = [...worldMay, 'world', 'standards'];
 const hazardsMay = [...mechanicsMay, 'circuit', 'mechanics'];
-const aboveActs = [...circuitMay, 'mechanics', 'senses', 'hazards', 'scenario'];
+const aboveActs = [...circuitMay, 'circuit', 'mechanics', 'senses', 'hazards', 'scenario'];
 const actsAndAbove = [...aboveActs, 'acts'];
 const scoreAndAbove = [...actsAndAbove, 'score'];
 const wholeEngine = [...scoreAndAbove, 'proof', 'debrief', 'record', 'qualification'];
@@ -65,7 +65,7 @@ export const hostRooms: Readonly<Record<string, Room>> = {
   },
   sound: { rooms: ['senses'], typesOf: ['drill'], packages: ['howler'] },
   app: { rooms: [...wholeEngine, 'drill', 'scene', 'screens', 'sound'], packages: ['*'], outside: true },
-  cli: { rooms: [...wholeEngine, 'setup'], packages: ['commander', 'node'], outside: true },
+  cli: { rooms: [...wholeEngine, 'setup'], packages: ['*', 'node'], outside: true },
   setup: { rooms: [], packages: ['vite', 'vitest', 'node'], outside: true },
 };
 
