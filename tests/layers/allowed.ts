@@ -34,7 +34,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   units: { rooms: ['math'] },
   standards: { rooms: ['math', 'units'] },
   network: { rooms: ['math'] },
-  catalogue: { rooms: ['units', 'standards'], typesOf: ['math', 'network'] },
+  catalogue: { rooms: ['math', 'units', 'standards'], typesOf: ['network'] },
   scenario: { rooms: ['math', 'units', 'catalogue'], packages: ['yaml', 'zod', 'fastest-levenshtein'] },
   world: { rooms: worldMay, typesOf: ['scenario'] },
   circuit: { rooms: circuitMay, typesOf: ['scenario'] },
