@@ -64,6 +64,8 @@ export const repairKinds: readonly RepairKind[] = [
     by: 'hand',
     minutes: 3,
     mends: [],
+    from: { position: ['removed'] },
+    inHand: true,
     sets: { link: 'sound' },
     touches: [],
     workers: 1,

@@ -243,6 +243,16 @@ export interface ToolKind {
   /** How far it reaches from the hand, metres. */
   readonly reachM?: number;
   readonly testsOf?: 'primary' | 'secondary';
+  /** Volts from which a detector shows voltage. */
+  readonly thresholdVolts?: number;
+  /** Clamps of a ground set, bond or short. */
+  readonly clamps?: number;
+  /** Terminals that its clamps are made for, in the safe order; absent: any. */
+  readonly fits?: readonly string[];
+  /** Holds a conductor in place of its tie. */
+  readonly supports?: true;
+  /** Gets a worker aloft. */
+  readonly lifts?: 'hooks' | 'bucket';
   readonly checks: readonly string[];
   readonly wornOn?: 'hands' | 'face' | 'body';
   readonly source: Source;
@@ -257,6 +267,10 @@ export interface RepairKind {
   readonly minutes: number;
   /** Fault kinds on the part that are gone afterwards. */
   readonly mends: readonly string[];
+  /** State in which alone it can be done. */
+  readonly from?: Readonly<Record<string, readonly string[]>>;
+  /** Done on a piece that has been taken down, so wherever one stands beside its place. */
+  readonly inHand?: true;
   /** State written afterwards. */
   readonly sets?: Readonly<Record<string, string>>;
   readonly touches: readonly string[];

@@ -101,6 +101,8 @@ export interface Stand {
   readonly eye: number;
   /** Set when only reached by climbing or bucket. */
   readonly aloft: null | { readonly pole: string; readonly zone: 'below' | 'work' };
+  /** How far hands get from the shoulder here, metres; aloft the worker shifts, so more than an arm. */
+  readonly reachM: number;
   readonly near: string | null;
 }
 

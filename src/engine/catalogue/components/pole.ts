@@ -9,6 +9,8 @@ const pole: ComponentKind = {
   ...plain,
   id: 'pole',
   name: 'pole',
+  terminals: ['pin'],
+  nets: { pin: 'pin' },
   values: {
     heightM: { default: 10.36, dimension: 'length', doc: 'Height of the roof above ground' },
     topRadiusM: { default: 0.1, dimension: 'length', doc: 'Radius at the roof' },
@@ -60,7 +62,7 @@ const pinInsulator: ComponentKind = {
   id: 'pin-insulator',
   name: 'pin insulator',
   terminals: ['conductor', 'pin'],
-  nets: { conductor: 'phase', pin: '$id.pin' },
+  nets: { conductor: 'phase', pin: 'pin' },
   points: { conductor: [0, 0, 0.3], pin: [0, 0, 0.06] },
   values: {
     bodyOhms: { default: 2e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
@@ -103,7 +105,7 @@ const deadendInsulator: ComponentKind = {
   id: 'deadend-insulator',
   name: 'dead-end insulator',
   terminals: ['conductor', 'yoke'],
-  nets: { conductor: 'phase', yoke: '$id.yoke' },
+  nets: { conductor: 'phase', yoke: 'yoke' },
   points: { conductor: [-0.35, 0, 0], yoke: [-0.05, 0, 0] },
   values: {
     bodyOhms: { default: 5e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },

@@ -20,11 +20,11 @@ const transformer: ComponentKind = {
   terminals: ['h1', 'tank', 'x1', 'x2', 'x3'],
   nets: { h1: 'h1', tank: 'tank', x1: 'x1', x2: 'x2', x3: 'x3' },
   points: {
-    h1: [0, -0.05, 0.62],
+    h1: [0, 0.05, 0.62],
     tank: [0.22, 0, 0],
-    x1: [-0.12, 0.25, 0.28],
-    x2: [0, 0.25, 0.28],
-    x3: [0.12, 0.25, 0.28],
+    x1: [-0.12, -0.25, 0.28],
+    x2: [0, -0.25, 0.28],
+    x3: [0.12, -0.25, 0.28],
   },
   values: {
     va: { default: 25000, dimension: 'apparentPower', doc: 'Rating' },
@@ -55,7 +55,7 @@ const transformer: ComponentKind = {
   },
   solids: () => [
     upright(-0.42, 0.42, 0.23),
-    { shape: 'cylinder', from: [0, -0.05, 0.42], to: [0, -0.05, 0.62], radius: 0.05 },
+    { shape: 'cylinder', from: [0, 0.05, 0.42], to: [0, 0.05, 0.62], radius: 0.05 },
   ],
   features: [
     {
@@ -69,14 +69,14 @@ const transformer: ComponentKind = {
       id: 'bushing',
       healthy: 'bushing: brown porcelain on the lid, wet, rims whole as far as made out',
       size: 0.01,
-      offset: [0, -0.05, 0.52],
+      offset: [0, 0.05, 0.52],
       side: 'any',
     },
     {
       id: 'secondary',
       healthy: 'low side: three small bushings, a lead on each',
       size: 0.01,
-      offset: [0, 0.25, 0.28],
+      offset: [0, -0.25, 0.28],
       side: 'any',
     },
   ],

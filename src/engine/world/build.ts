@@ -1,0 +1,122 @@
+/** Scenario to World: the one door between what is written and what runs. The Scenario has been checked; nobody checks again. */
+import { faultKind } from '../catalogue/faults.ts';
+import { toolKind } from '../catalogue/tools.ts';
+import { seedFrom } from '../math/random.ts';
+import type { Scenario, ScenarioFault } from '../scenario/types.ts';
+import { equipmentParts, framingParts } from './poleParts.ts';
+import { premisesParts } from './premisesParts.ts';
+import { sourcePart, spanParts } from './spanParts.ts';
+import { standsOf } from './stands.ts';
+import type { LaidFault, Part, Person, Tool, World } from './types.ts';
+
+const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+/** Every part before faults are laid, sorted by id. */
+const bareParts = (scenario: Scenario): readonly Part[] =>
+  [
+    sourcePart(scenario),
+    ...scenario.poles.flatMap((pole) => [
+      ...framingParts(pole),
+      ...scenario.equipment.filter((item) => item.pole === pole.id).flatMap((item) => equipmentParts(pole, item)),
+    ]),
+    ...scenario.spans.flatMap((span) => spanParts(scenario, span)),
+    ...scenario.premises.flatMap((premises) => {
+      const pole = scenario.poles.find(({ id }) => id === premises.from);
+      if (pole === undefined) throw new Error(`no pole ${premises.from}`);
+      return premisesParts(premises, pole);
+    }),
+  ].sort(byId);
+
+/** Ids of the parts that a scenario's framing, equipment, spans and premises give, sorted. */
+export const partIdsOf = (scenario: Scenario): readonly string[] => bareParts(scenario).map(({ id }) => id);
+
+const laid = ({ id, kind, side, to, values }: ScenarioFault): LaidFault => ({
+  id,
+  kind,
+  side: side ?? 'any',
+  to: to ?? null,
+  values: {
+    ...Object.fromEntries(Object.entries(faultKind(kind).values).map(([name, entry]) => [name, entry.default])),
+    ...values,
+  },
+});
+
+const layOn = (part: Part, faults: readonly ScenarioFault[]): Part => {
+  const here = faults
+    .filter(({ on }) => on === part.id)
+    .map(laid)
+    .sort(byId);
+  if (here.length === 0) return part;
+  const sets = here.flatMap(({ kind }) => Object.entries(faultKind(kind).sets ?? {}));
+  return { ...part, state: { ...part.state, ...Object.fromEntries(sets) }, faults: here };
+};
+
+const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly Tool[] =>
+  scenario.tools
+    .map((tool): Tool => {
+      const kind = toolKind(tool.kind);
+      return {
+        id: tool.id,
+        kind: tool.kind,
+        name: `${kind.name} ${tool.id.replace(/^.*-/, '')}`,
+        ratedVolts: tool.ratedVolts ?? kind.ratedVolts ?? null,
+        tested: tool.tested ?? null,
+        wet: kind.barrier === 'stick' && scenario.site.wetness > 0,
+        checks: {},
+        faults: faults
+          .filter(({ on }) => on === tool.id)
+          .map(laid)
+          .sort(byId),
+        words: { ...(tool.note === undefined ? {} : { note: tool.note }), ...tool.words },
+      };
+    })
+    .sort(byId);
+
+const peopleOf = (scenario: Scenario): readonly Person[] => {
+  const person = (more: Pick<Person, 'id' | 'role' | 'name'> & Partial<Person>): Person => ({
+    at: null,
+    arrivesAt: null,
+    premises: null,
+    wearing: [],
+    says: {},
+    aloftBy: null,
+    ...more,
+  });
+  const { call, crew, premises } = scenario;
+  return [
+    person({ id: 'trainee', role: 'trainee', name: 'you' }),
+    person({ id: 'second', role: 'second', name: crew.secondName, arrivesAt: crew.secondMin }),
+    person({ id: 'dispatcher', role: 'dispatcher', name: 'the dispatcher', says: call.dispatcher }),
+    person({ id: 'caller', role: 'caller', name: call.from, says: call.caller }),
+    ...premises.map(({ id, customer, says }) =>
+      person({ id: `${id}.customer`, role: 'customer', name: customer, premises: id, at: `${id}.yard`, says }),
+    ),
+  ].sort(byId);
+};
+
+/** The World at the moment the call comes in; `hash` is the scenario's, `seed` starts its chance. */
+export const build = (scenario: Scenario, hash: string, seed = 1): World => {
+  const faults = [...scenario.faults, ...scenario.lookAlikes];
+  const { call, supply, crew, job, title } = scenario;
+  return {
+    scenario: scenario.id,
+    scenarioHash: hash,
+    clock: { minute: 0 },
+    site: scenario.site,
+    truck: { at: [-60, -8, 0], place: 'arriving', engine: true },
+    parts: bareParts(scenario).map((part) => layOn(part, faults)),
+    stands: standsOf(scenario),
+    people: peopleOf(scenario),
+    tools: toolOf(scenario, faults),
+    jumpers: [],
+    covers: [],
+    guards: { chocks: false, cones: false, keepOut: false },
+    orders: { clearance: null, reported: [], customersTold: [] },
+    knowledge: { looks: [], heard: [], asked: [], readings: [], tests: [] },
+    paper: { findings: [], plans: [], briefings: [] },
+    chance: seedFrom(seed),
+    given: { call, supply, crew, job, title },
+    ended: null,
+  };
+};

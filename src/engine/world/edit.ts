@@ -1,0 +1,106 @@
+/** Questions that every room asks a World, and copies of it with one thing changed. */
+import { componentKind } from '../catalogue/components.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { cos, sin } from '../math/elementary.ts';
+import { add, type Vec3 } from '../math/vec3.ts';
+import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
+
+export const findPart = (world: World, id: string): Part | null => world.parts.find((part) => part.id === id) ?? null;
+
+/** The part; throws where it is known to exist. */
+export const partById = (world: World, id: string): Part => {
+  const part = findPart(world, id);
+  if (part === null) throw new Error(`no part ${id}`);
+  return part;
+};
+
+export const toolById = (world: World, id: string): Tool | null => world.tools.find((tool) => tool.id === id) ?? null;
+
+export const standById = (world: World, id: string): Stand | null =>
+  world.stands.find((stand) => stand.id === id) ?? null;
+
+export const personById = (world: World, id: string): Person | null =>
+  world.people.find((person) => person.id === id) ?? null;
+
+/** The one who drills. */
+export const trainee = (world: World): Person => {
+  const found = world.people.find(({ role }) => role === 'trainee');
+  if (found === undefined) throw new Error('a World without a trainee');
+  return found;
+};
+
+export const withPart = (world: World, id: string, change: Partial<Part>): World => ({
+  ...world,
+  parts: world.parts.map((part) => (part.id === id ? { ...part, ...change } : part)),
+});
+
+export const withTool = (world: World, id: string, change: Partial<Tool>): World => ({
+  ...world,
+  tools: world.tools.map((tool) => (tool.id === id ? { ...tool, ...change } : tool)),
+});
+
+export const withPerson = (world: World, id: string, change: Partial<Person>): World => ({
+  ...world,
+  people: world.people.map((person) => (person.id === id ? { ...person, ...change } : person)),
+});
+
+/** An offset in a part's own frame (outward is −y), turned by its azimuth, in the axes of the scene. */
+export const turned = ([x, y, z]: Vec3, azimuth: number): Vec3 => {
+  const c = cos(azimuth);
+  const s = sin(azimuth);
+  return [x * c - y * s, x * s + y * c, z];
+};
+
+/** Where an offset of a part lies, metres. */
+export const placeOn = (part: Part, offset: Vec3): Vec3 => add(part.at, turned(offset, part.azimuth));
+
+/** Splits '<part>/<terminal>'; null if it is no point. */
+export const splitPoint = (point: PointId): readonly [part: string, terminal: string] | null => {
+  const slash = point.indexOf('/');
+  return slash < 1 ? null : [point.slice(0, slash), point.slice(slash + 1)];
+};
+
+/** Where a point's bare metal is, metres; null if there is none to reach. */
+export const pointAt = (world: World, point: PointId): Vec3 | null => {
+  const names = splitPoint(point);
+  const part = names && findPart(world, names[0]);
+  if (!names || !part) return null;
+  const kind = componentKind(part.kind);
+  const offset = kind.points[names[1]];
+  if (offset === undefined) return null;
+  const from = part.end !== null && kind.endPoints.includes(names[1]) ? part.end : part.at;
+  return add(from, turned(offset, part.azimuth));
+};
+
+/** Every point with bare metal, in the order of parts and terminals. */
+export const pointsOf = (world: World): readonly PointId[] =>
+  world.parts.flatMap((part) =>
+    Object.keys(componentKind(part.kind).points).map((terminal) => `${part.id}/${terminal}`),
+  );
+
+/** Every fault and look-alike laid, with the part or tool that it lies on. */
+export const faultsOf = (world: World): readonly { readonly on: string; readonly fault: LaidFault }[] =>
+  [...world.parts, ...world.tools].flatMap(({ id, faults }) => faults.map((fault) => ({ on: id, fault })));
+
+/** The World as it would be had this fault not been laid: gone, and what it had set back to the kind's ordinary state. */
+export const withoutFault = (world: World, faultId: string): World => ({
+  ...world,
+  parts: world.parts.map((part) => {
+    const fault = part.faults.find(({ id }) => id === faultId);
+    if (fault === undefined) return part;
+    const { states } = componentKind(part.kind);
+    const set = faultKind(fault.kind).sets ?? {};
+    const state = Object.fromEntries(
+      Object.entries(part.state).map(([name, value]) => [
+        name,
+        set[name] === value ? (states[name]?.[0] ?? value) : value,
+      ]),
+    );
+    return { ...part, state, faults: part.faults.filter(({ id }) => id !== faultId) };
+  }),
+  tools: world.tools.map((tool) =>
+    tool.faults.some(({ id }) => id === faultId)
+      ? { ...tool, faults: tool.faults.filter(({ id }) => id !== faultId) }
+      : tool,
+  ),
+});

@@ -1,0 +1,123 @@
+/**
+ * What a framing puts on a pole, where. Heights and distances: typical single-phase framing on a 40 ft pole, common practice;
+ * every utility has its own construction standard.
+ */
+import { poleSize } from '../catalogue/poleSizes.ts';
+import type { Side } from '../catalogue/types.ts';
+import type { Vec3 } from '../math/vec3.ts';
+import type { ScenarioEquipment, ScenarioPole } from '../scenario/types.ts';
+import { type PartSpec, partForm } from './partForm.ts';
+import type { Part } from './types.ts';
+
+/** Height of the roof above ground, metres. */
+export const heightOf = (pole: ScenarioPole): number => pole.lengthM - poleSize(pole.lengthM, pole.class).settingM;
+
+/** Turn of a part's outward −y to a side of the pole, radians. */
+const quarter = Math.PI / 2;
+export const azimuthOf = (side: Side): number => {
+  if (side === 'load') return quarter;
+  if (side === 'field') return 2 * quarter;
+  return side === 'source' ? -quarter : 0;
+};
+
+const outward: Readonly<Partial<Record<Side, Vec3>>> = {
+  road: [0, -1, 0],
+  field: [0, 1, 0],
+  source: [-1, 0, 0],
+  load: [1, 0, 0],
+};
+
+/** Usual drop below the roof and distance from the middle of the pole, metres, of equipment that a pole carries. */
+const mounting: Readonly<Record<string, { readonly below: number; readonly out: number }>> = {
+  cutout: { below: 0.75, out: 0.36 },
+  arrester: { below: 0.7, out: 0.34 },
+  transformer: { below: 1.85, out: 0.42 },
+};
+
+/** The joint of neutral and pole ground lies this far below the roof. */
+export const neutralBelow = 1.6;
+/** Services leave the pole this far below the roof. */
+export const serviceBelow = 2.5;
+
+/** Where a piece of equipment hangs on its pole. */
+export const mountingOf = (pole: ScenarioPole, { kind, side = 'road', heightM }: ScenarioEquipment): Vec3 => {
+  const { below, out } = mounting[kind] ?? { below: 2, out: 0.3 };
+  const [dx, dy] = outward[side] ?? [0, -1, 0];
+  return [pole.x + dx * out, pole.y + dy * out, heightM ?? heightOf(pole) - below];
+};
+
+/** Pole, insulator, tie, neutral, ground and tag by framing. */
+export const framingParts = (pole: ScenarioPole): readonly Part[] => {
+  const h = heightOf(pole);
+  const size = poleSize(pole.lengthM, pole.class);
+  const { x, y } = pole;
+  const where = `pole ${pole.number}`;
+  const on = (name: string, kind: string, at: Vec3, more: Partial<PartSpec> = {}): Part =>
+    partForm({ id: `${pole.id}.${name}`, kind, owner: { pole: pole.id }, where, at, ...more });
+  const neutralZ = h - neutralBelow;
+  const common = [
+    on('pole', 'pole', [x, y, 0], {
+      values: { heightM: h, topRadiusM: size.topRadiusM, buttRadiusM: size.buttRadiusM },
+      words: { class: pole.class, number: pole.number },
+    }),
+    on('neutral-spool', 'neutral-spool', [x, y + 0.16, neutralZ]),
+    on('ground-bond', 'ground-bond', [x + 0.08, y + 0.12, neutralZ], { azimuth: Math.PI }),
+    on('ground-lead', 'ground-lead', [x + 0.1, y + 0.1, 0]),
+    on('ground-rod', 'ground-rod', [x + 0.5, y + 0.3, 0]),
+    on('tag', 'tag', [x, y - 0.15, 1.6]),
+  ];
+  if (pole.framing === 'deadend') {
+    return [
+      ...common,
+      on('deadend', 'deadend-insulator', [x, y, h - 0.15]),
+      on('guy', 'guy', [x, y, h - 0.2], { end: [x + 0.6 * h, y, 0] }),
+    ];
+  }
+  const through = [
+    ...common,
+    on('insulator', 'pin-insulator', [x, y, h], pole.framing === 'tap' ? { nets: { conductor: 'main' } } : {}),
+    on('tie', 'tie', [x, y, h + 0.3], pole.framing === 'tap' ? { azimuth: quarter } : {}),
+  ];
+  return pole.framing === 'tangent'
+    ? through
+    : [
+        ...through,
+        on('deadend', 'deadend-insulator', [x, y, h - 0.15], { azimuth: Math.PI, nets: { conductor: 'tap' } }),
+      ];
+};
+
+/** Leads that equipment brings along: clamp and lead to a cutout, ground leads of a transformer. */
+const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonly Part[] => {
+  const h = heightOf(pole);
+  const on = (name: string, kind: string, place: Vec3): Part =>
+    partForm({ id: `${pole.id}.${name}`, kind, owner: { pole: pole.id }, where: `pole ${pole.number}`, at: place });
+  if (item.kind === 'transformer') {
+    return [
+      on('tank-strap', 'tank-strap', [at[0] * 0.4 + pole.x * 0.6, at[1] * 0.4 + pole.y * 0.6, h - neutralBelow - 0.1]),
+      on('upper-lead', 'upper-lead', [pole.x + 0.1, pole.y + 0.1, h - 1.1]),
+    ];
+  }
+  return item.kind === 'cutout' && pole.framing === 'tangent'
+    ? [on('clamp', 'hot-line-clamp', [pole.x - 0.35, pole.y, h + 0.3])]
+    : [];
+};
+
+/** A piece of equipment and its leads. Links and apparent power are read from its words and values. */
+export const equipmentParts = (pole: ScenarioPole, item: ScenarioEquipment): readonly Part[] => {
+  const at = mountingOf(pole, item);
+  return [
+    partForm({
+      id: item.id,
+      kind: item.kind,
+      owner: { pole: pole.id },
+      where: `pole ${pole.number}`,
+      at,
+      azimuth: azimuthOf(item.side ?? 'road'),
+      nets: item.nets,
+      state: item.state,
+      values: item.values,
+      words: item.words,
+    }),
+    ...leadsOf(pole, item, at),
+  ];
+};
