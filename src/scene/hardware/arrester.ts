@@ -1,0 +1,75 @@
+/**
+ * Distribution arrester, polymer housing, on its insulating hanger. Origin: face of the bracket or tank at the hanger's
+ * bolt; it stands off along `side`, axis upright. States: `whole`, `disconnected` (the disconnector has blown off, the
+ * ground lead hangs free), `no-ground` (no lead on the stud). Size: reach of the hanger, drop of the ground lead.
+ */
+import { CylinderGeometry, Matrix4 } from 'three';
+import { type Assembly, builder } from './assembly.ts';
+import { outerOf, profileOf, turnedOf } from './profiles.ts';
+import { bar, block, bolt, curve, rod } from './shapes.ts';
+import { wire } from './wire.ts';
+
+const disconnector = (a: Assembly): void => {
+  a.add('polymerBlack', new CylinderGeometry(0.021, 0.0235, 0.05, 20).rotateX(Math.PI / 2).translate(0, 0, -0.047));
+  a.add('polymerBlack', new CylinderGeometry(0.017, 0.021, 0.01, 20).rotateX(Math.PI / 2).translate(0, 0, -0.077));
+  a.add('tinned', rod([0, 0, -0.08], [0, 0, -0.105], 0.005, 8), bolt([0, 0, -0.082], [0, 0, -1], 0.016, 0));
+};
+
+export const arrester = builder({
+  kind: 'arrester',
+  states: ['whole', 'disconnected', 'no-ground'],
+  size: { reach: 0.13, drop: 0.35 },
+  build: (a, size, part) => {
+    a.add(
+      'zinc',
+      bar([0.003, 0, -0.05], [0.003, 0, 0.03], 0.04, 0.006, [1, 0, 0]),
+      bolt([0.006, 0, 0.008], [1, 0, 0], 0.02, 0),
+    );
+    a.add('polymerBlack', bar([0.004, 0, -0.012], [size.reach + 0.03, 0, -0.012], 0.042, 0.016));
+    a.add('polymerBlack', bar([0.01, 0, -0.045], [size.reach * 0.6, 0, -0.016], 0.014, 0.014, [0, 1, 0]));
+    a.within(new Matrix4().makeTranslation(size.reach, 0, 0), () => {
+      a.add('zinc', new CylinderGeometry(0.026, 0.026, 0.008, 20).rotateX(Math.PI / 2).translate(0, 0, 0));
+      a.within(new Matrix4().makeTranslation(0, 0, 0.003), () => {
+        a.add('polymer', turnedOf('arrester'));
+        a.markable(outerOf(profileOf('arrester')));
+      });
+      a.add('tinned', rod([0, 0, 0.212], [0, 0, 0.262], 0.006, 10));
+      a.add('tinned', bolt([0, 0, 0.219], [0, 0, 1], 0.018, 0), block([0, 0, 0.245], [0.026, 0.02, 0.014]));
+      a.add('polymerBlack', new CylinderGeometry(0.02, 0.024, 0.006, 18).rotateX(Math.PI / 2).translate(0, 0, 0.219));
+      a.name('line', [0, 0, 0.246]);
+      if (part.state === 'disconnected') {
+        a.add('tinned', rod([0, 0, -0.004], [0, 0, -0.032], 0.0055, 8), bolt([0, 0, -0.006], [0, 0, -1], 0.018, 0));
+        a.add('steelDark', new CylinderGeometry(0.01, 0.014, 0.006, 14).rotateX(Math.PI / 2).translate(0, 0, -0.03));
+        const free = curve(
+          [
+            [0.004, 0, -size.drop * 0.52],
+            [-0.012, 0.01, -size.drop * 0.62],
+            [-0.03, 0.014, -size.drop * 0.85],
+            [-0.05, 0, -size.drop * 1.1],
+            [-size.reach + 0.02, 0, -size.drop],
+          ],
+          18,
+        );
+        a.add('copper', wire(free, 0.0027, 7));
+        a.within(new Matrix4().makeTranslation(0.004, 0, -size.drop * 0.52 + 0.09), () => disconnector(a));
+        a.name('ground', [-size.reach + 0.02, 0, -size.drop]);
+        return;
+      }
+      disconnector(a);
+      if (part.state === 'whole') {
+        const lead = curve(
+          [
+            [0, 0, -0.098],
+            [-0.004, 0.004, -0.15],
+            [-0.03, 0.008, -size.drop * 0.7],
+            [-size.reach + 0.02, 0, -size.drop],
+          ],
+          16,
+        );
+        a.add('copper', wire(lead, 0.0027, 7));
+        a.name('ground', [-size.reach + 0.02, 0, -size.drop]);
+      }
+      a.name('foot', [0, 0, -0.1]);
+    });
+  },
+});

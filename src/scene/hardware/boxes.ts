@@ -1,0 +1,85 @@
+/**
+ * Boxes on walls: service panel and manual transfer switch. Origin: wall surface at the box's centre; the door faces along
+ * `side`. The switch's lever is on its right-hand edge as one faces it. Panel states: `closed`, `open`; `main-off` and
+ * `main-on` show the door open with the main breaker so. Switch states: `line`, `off`, `generator`.
+ */
+import { Matrix4 } from 'three';
+import { type Assembly, builder } from './assembly.ts';
+import { lettering } from './lettering.ts';
+import { bar, block, bolt, ring, rod } from './shapes.ts';
+
+const print = (a: Assembly, text: string, height: number, at: readonly [number, number, number]): void => {
+  for (const g of lettering(text, height, 0.0006)) a.add('black', g.translate(...at));
+};
+
+const breakers = (a: Assembly, d: number, on: boolean): void => {
+  a.add('boxPaint', block([d - 0.004, 0, 0], [0.006, 0.31, 0.68], 0.1));
+  a.add('black', block([d + 0.004, 0, 0.2], [0.018, 0.1, 0.09], 0.08));
+  a.add(
+    'white',
+    bar([d + 0.012, on ? 0.008 : -0.02, 0.2], [d + 0.026, on ? 0.02 : -0.03, 0.2], 0.026, 0.012, [0, 1, 0]),
+  );
+  print(a, 'MAIN', 0.018, [d - 0.0005, 0, 0.27]);
+  print(a, 'ON', 0.011, [d + 0.0135, 0.036, 0.2]);
+  print(a, 'OFF', 0.011, [d + 0.0135, -0.036, 0.2]);
+  for (let i = 0; i < 8; i++) {
+    for (const s of [-1, 1]) {
+      const z = 0.09 - i * 0.044;
+      a.add('black', block([d + 0.002, s * 0.052, z], [0.014, 0.085, 0.036], 0.06));
+      a.add('polymerBlack', block([d + 0.012, s * 0.028, z], [0.012, 0.018, 0.014], 0.1));
+    }
+  }
+};
+
+export const panel = builder({
+  kind: 'panel',
+  states: ['closed', 'open', 'main-on', 'main-off'],
+  size: { width: 0.36, height: 0.76, depth: 0.1 },
+  build: (a, size, part) => {
+    const { width: w, height: h, depth: d } = size;
+    const open = part.state !== 'closed';
+    a.add('boxPaint', block([d / 2, 0, 0], [d, w, h], 0.05));
+    if (open) breakers(a, d, part.state !== 'main-off');
+    const hinge = new Matrix4()
+      .makeTranslation(d + 0.003, -w / 2 + 0.02, 0)
+      .multiply(new Matrix4().makeRotationZ(open ? -1.9 : 0));
+    a.within(hinge, () => {
+      a.add(
+        'boxPaint',
+        bar([0.004, w / 2 - 0.02, -h / 2 + 0.03], [0.004, w / 2 - 0.02, h / 2 - 0.03], w - 0.06, 0.008, [1, 0, 0]),
+      );
+      a.add('steelDark', block([0.012, w - 0.065, 0], [0.012, 0.022, 0.045], 0.2));
+    });
+    a.add('zinc', rod([d / 2, 0, h / 2 - 0.01], [d / 2, 0, h / 2 + 0.06], 0.022, 14));
+    a.name('top', [d / 2, 0, h / 2 + 0.06]);
+  },
+});
+
+const lever: Readonly<Record<string, number>> = { line: 0.75, off: 0, generator: -0.75 };
+
+export const transferSwitch = builder({
+  kind: 'transfer-switch',
+  states: ['line', 'off', 'generator'],
+  size: { width: 0.28, height: 0.42, depth: 0.14 },
+  build: (a, size, part) => {
+    const { width: w, height: h, depth: d } = size;
+    a.add('boxPaint', block([d / 2, 0, 0], [d, w, h], 0.06));
+    a.add('boxPaint', bar([d + 0.003, 0, -h / 2 + 0.02], [d + 0.003, 0, h / 2 - 0.02], w - 0.03, 0.006, [1, 0, 0]));
+    a.add('white', block([d + 0.007, 0.015, 0.02], [0.001, 0.17, 0.26], 0));
+    print(a, 'LINE', 0.024, [d + 0.0076, 0.03, 0.115]);
+    print(a, 'OFF', 0.024, [d + 0.0076, 0.03, 0.02]);
+    print(a, 'GENERATOR', 0.019, [d + 0.0076, 0.015, -0.075]);
+    const at = new Matrix4()
+      .makeTranslation(d * 0.55, w / 2, 0.02)
+      .multiply(new Matrix4().makeRotationY(-(lever[part.state] ?? 0)));
+    a.add('steelDark', rod([d * 0.55, w / 2 - 0.004, 0.02], [d * 0.55, w / 2 + 0.03, 0.02], 0.03, 18));
+    a.within(at, () => {
+      a.add('black', bar([0, 0.036, 0], [0.15, 0.036, 0], 0.016, 0.022));
+      a.add('red', rod([0.13, 0.036, 0], [0.2, 0.036, 0], 0.015, 12), ring([0.2, 0.036, 0], [1, 0, 0], 0.01, 0.006));
+    });
+    a.add('zinc', bolt([d * 0.55, w / 2 + 0.03, 0.02], [0, 1, 0], 0.02, 0));
+    for (const y of [-0.06, 0.06]) a.add('zinc', rod([d / 2, y, -h / 2 + 0.01], [d / 2, y, -h / 2 - 0.06], 0.02, 12));
+    a.name('line', [d / 2, -0.06, -h / 2 - 0.06]);
+    a.name('generator', [d / 2, 0.06, -h / 2 - 0.06]);
+  },
+});

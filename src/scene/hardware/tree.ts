@@ -1,0 +1,86 @@
+/**
+ * Tree: trunk with forks and sprays of leaves. Origin: ground at the trunk. Variants: `broadleaf`, `conifer`, `bush`.
+ * Size: height, spread of the crown (diameter).
+ */
+import { Matrix4, PlaneGeometry, Vector3 } from 'three';
+import { stream } from '../materials/noise.ts';
+import { type Assembly, builder } from './assembly.ts';
+import { wire } from './wire.ts';
+
+const spray = (a: Assembly, at: Vector3, width: number, next: () => number, droop = 0): void => {
+  const turn = new Matrix4()
+    .makeRotationZ(next() * Math.PI * 2)
+    .multiply(new Matrix4().makeRotationX((next() - 0.5) * 2.2 + droop))
+    .setPosition(at);
+  const g = new PlaneGeometry(width, width);
+  const n = g.getAttribute('normal');
+  for (let i = 0; i < n.count; i++) n.setXYZ(i, 0.2, 0.2, 1);
+  a.within(turn, () => a.add('leaves', g));
+};
+
+export const tree = builder({
+  kind: 'tree',
+  variants: ['broadleaf', 'conifer', 'bush'],
+  size: { height: 9, spread: 5 },
+  build: (a, s, part) => {
+    const next = stream(part.seed * 13 + 5);
+    const r = s.spread / 2;
+    if (part.variant === 'conifer') {
+      a.add(
+        'bark',
+        wire(
+          [new Vector3(0, 0, -0.1), new Vector3(0.05, 0, s.height * 0.5), new Vector3(0, 0, s.height)],
+          (t) => 0.02 + s.height * 0.016 * (1 - t),
+          9,
+          0.8,
+        ),
+      );
+      for (let i = 0; i < 190; i++) {
+        const h = 0.1 + 0.9 * (i / 190);
+        const out = r * (1 - h) * (0.35 + 0.65 * next()) + 0.06;
+        const t = i * 2.4;
+        spray(a, new Vector3(out * Math.cos(t), out * Math.sin(t), s.height * h), 0.5 + r * 0.45 * (1 - h), next, 0.3);
+      }
+      return;
+    }
+    const bush = part.variant === 'bush';
+    const fork = bush ? 0.02 : s.height * (0.28 + 0.1 * next());
+    if (!bush)
+      a.add(
+        'bark',
+        wire(
+          [new Vector3(0, 0, -0.1), new Vector3(0.06, 0.04, fork * 0.5), new Vector3(0, 0, fork)],
+          (t) => s.height * (0.024 - 0.009 * t),
+          10,
+          1,
+        ),
+      );
+    const limbs = 7;
+    for (let i = 0; i < limbs; i++) {
+      const t = ((i + next() * 0.6) / limbs) * 2 * Math.PI;
+      const reach = r * (0.35 + 0.4 * next()) * (i === 0 ? 0.2 : 1);
+      const z = s.height * (0.6 + 0.25 * next());
+      const tip = new Vector3(reach * Math.cos(t), reach * Math.sin(t), z);
+      const knee = new Vector3(tip.x * 0.45, tip.y * 0.45, fork + (z - fork) * 0.45);
+      a.add(
+        'bark',
+        wire(
+          [new Vector3(0, 0, fork * 0.92), knee, tip],
+          (k) => s.height * (bush ? 0.006 : 0.012) * (1 - 0.75 * k),
+          7,
+          1,
+        ),
+      );
+    }
+    const count = bush ? 70 : 230;
+    const low = bush ? 0.05 : 0.36;
+    for (let i = 0; i < count; i++) {
+      const u = next() * 2 - 1;
+      const t = next() * 2 * Math.PI;
+      const shell = 0.55 + 0.45 * Math.sqrt(next());
+      const ring = Math.sqrt(1 - u * u) * r * shell * (0.82 + 0.3 * Math.sin(3 * t + part.seed));
+      const z = s.height * (low + (1 - low) * (0.5 + 0.5 * u * shell));
+      spray(a, new Vector3(ring * Math.cos(t), ring * Math.sin(t), z), r * (0.42 + 0.22 * next()), next);
+    }
+  },
+});

@@ -1,0 +1,111 @@
+/** Textures of the site: grass, gravel, asphalt, concrete, boards, shingles, bark, leaves. */
+import type { DataTexture } from 'three';
+import { hash, layers, noise, step } from './noise.ts';
+import { colours, mix, normals, rgb, scale } from './textures.ts';
+
+/** Rough grass with bare spots, 3 m square. */
+export const grass = (): DataTexture =>
+  colours(512, 512, (u, v) => {
+    const blade = 0.5 * noise(u * 170, v * 120, 1, 170, 120) + 0.5 * noise(u * 90 + v * 60, v * 90, 2, 90, 90);
+    let c = mix(rgb(0x2f3a1c), rgb(0x6d7a3c), blade);
+    c = mix(c, rgb(0x8b8150), 0.6 * step(0.5, 0.75, layers(u, v, 3, 6, 6, 4)));
+    return mix(c, rgb(0x5a4a36), 0.7 * step(0.66, 0.78, layers(u, v, 4, 5, 5, 4)));
+  });
+
+const pebble = (u: number, v: number, n: number, seed: number): { d: number; shade: number } => {
+  let best = 9;
+  let shade = 0;
+  const cx = Math.floor(u * n);
+  const cy = Math.floor(v * n);
+  for (let i = -1; i <= 1; i++) {
+    for (let j = -1; j <= 1; j++) {
+      const x = (cx + i + n) % n;
+      const y = (cy + j + n) % n;
+      const dx = u * n - (cx + i + 0.15 + 0.7 * hash(x, y, seed));
+      const dy = v * n - (cy + j + 0.15 + 0.7 * hash(x, y, seed + 1));
+      const d = dx * dx + dy * dy;
+      if (d < best) {
+        best = d;
+        shade = hash(x, y, seed + 2);
+      }
+    }
+  }
+  return { d: Math.sqrt(best), shade };
+};
+
+export const gravel = (): DataTexture =>
+  colours(512, 512, (u, v) => {
+    const p = pebble(u, v, 46, 10);
+    const c = mix(rgb(0x6c655b), rgb(0xa7a197), p.shade);
+    return mix(scale(c, 1 - 0.25 * layers(u, v, 5, 4, 4, 3)), rgb(0x3d3830), step(0.38, 0.62, p.d));
+  });
+
+export const gravelNormals = (): DataTexture => normals(512, 512, 1.6, (u, v) => 1 - 1.6 * pebble(u, v, 46, 10).d);
+
+export const asphalt = (): DataTexture =>
+  colours(512, 512, (u, v) => {
+    const p = pebble(u, v, 90, 20);
+    const c = mix(rgb(0x3a3b3c), rgb(0x6c6c6a), 0.65 * p.shade * step(0.6, 0.2, p.d) + 0.35 * layers(u, v, 6, 5, 5, 4));
+    const crack = 1 - Math.abs(2 * layers(u, v, 7, 4, 4, 4) - 1);
+    return mix(c, [24, 24, 24], 0.85 * step(0.975, 0.995, crack));
+  });
+
+export const concrete = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const pit = noise(u * 70, v * 70, 8, 70, 70) > 0.93 ? 0.8 : 1;
+    return scale(mix(rgb(0x8d8b85), rgb(0xb0aea6), layers(u, v, 9, 5, 5, 5)), pit);
+  });
+
+/** Lapped boards, eight to the tile. */
+export const boards = (): DataTexture =>
+  normals(256, 256, 5, (u, v) => (1 - ((v * 8) % 1)) * 1.2 + 0.15 * layers(u, v, 3, 4, 64, 2));
+
+export const boardShade = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const f = (v * 8) % 1;
+    const k = 232 - 90 * step(0.12, 0, f) + 18 * layers(u, v, 4, 3, 48, 3) - 26 * layers(u, v, 5, 4, 2, 3);
+    return [k, k, k];
+  });
+
+const shingle = (u: number, v: number): { edge: number; shade: number } => {
+  const row = Math.floor(v * 10);
+  const x = u * 12 + (row % 2) * 0.5 + 0.2 * hash(row, 1, 4);
+  const f = x - Math.floor(x);
+  const g = v * 10 - row;
+  return { edge: Math.max(step(0.05, 0, f), step(0.12, 0, g)), shade: hash(Math.floor(x) % 12, row, 6) };
+};
+
+export const shingles = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const s = shingle(u, v);
+    const c = mix(rgb(0x3d3a38), rgb(0x625c56), 0.6 * s.shade + 0.4 * layers(u, v, 7, 40, 40, 2));
+    return scale(c, 1 - 0.55 * s.edge);
+  });
+
+export const bark = (): DataTexture =>
+  colours(128, 128, (u, v) => mix(rgb(0x2b241d), rgb(0x6d6253), step(0.25, 0.75, layers(u, v, 3, 12, 3, 4))));
+
+/** A spray of leaves with holes; alpha cuts it out. */
+export const leaves = (): DataTexture => {
+  const blades = Array.from({ length: 90 }, (_, i) => {
+    const a = hash(i, 1, 8) * 2 * Math.PI;
+    const r = 0.44 * Math.sqrt(hash(i, 2, 8));
+    return { x: 0.5 + r * Math.cos(a), y: 0.5 + r * Math.sin(a), t: hash(i, 3, 8) * Math.PI, shade: hash(i, 4, 8) };
+  });
+  return colours(256, 256, (u, v) => {
+    let alpha = 0;
+    let shade = 0;
+    for (const b of blades) {
+      const dx = u - b.x;
+      const dy = v - b.y;
+      const p = (dx * Math.cos(b.t) + dy * Math.sin(b.t)) / 0.052;
+      const q = (dy * Math.cos(b.t) - dx * Math.sin(b.t)) / 0.021;
+      const d = p * p + q * q;
+      if (d < 1) {
+        alpha = 255;
+        shade = b.shade - 0.35 * step(0.25, 0, Math.abs(q));
+      }
+    }
+    return [...mix(rgb(0x27341a), rgb(0x5f7434), shade), alpha];
+  });
+};

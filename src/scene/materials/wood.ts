@@ -1,0 +1,73 @@
+/**
+ * Weathered pole wood: silver-brown long grain with fine checks, knots and old oil bleed; end grain for the roof.
+ * The tile spans once round the pole (about 0.8 m) and 3 m along it.
+ */
+import type { DataTexture } from 'three';
+import { hash, layers, noise, step } from './noise.ts';
+import { colours, mix, normals, type Rgb, rgb, scale } from './textures.ts';
+
+const knots = Array.from({ length: 5 }, (_, i) => ({
+  u: hash(i, 1, 5),
+  v: (i + hash(i, 2, 5)) / 5,
+  r: 0.018 + 0.02 * hash(i, 3, 5),
+}));
+
+const knotAt = (u: number, v: number): number => {
+  let d = 9;
+  for (const k of knots) {
+    const du = Math.abs(u - k.u);
+    const dv = Math.abs(v - k.v);
+    const x = Math.min(du, 1 - du) / k.r;
+    const y = (Math.min(dv, 1 - dv) * 3.6) / k.r;
+    d = Math.min(d, Math.sqrt(x * x + y * y));
+  }
+  return d;
+};
+
+const grain = (u: number, v: number): number => {
+  const bend = 0.02 * layers(u, v, 31, 4, 3, 2) + 0.012 / (0.5 + knotAt(u, v));
+  return 0.6 * layers(u + bend, v, 11, 48, 3, 3) + 0.4 * noise((u + bend) * 192, v * 10, 12, 192, 10);
+};
+
+const checks = (u: number, v: number): number => {
+  const w = 0.008 * layers(u, v, 41, 3, 5, 2);
+  const ridge = 1 - Math.abs(2 * noise((u + w) * 34, v * 4, 21, 34, 4) - 1);
+  const broken = layers(u, v, 22, 12, 9, 2);
+  return step(0.955, 0.995, ridge) * step(0.42, 0.6, broken);
+};
+
+const pale: Rgb = rgb(0xa39888);
+const brown: Rgb = rgb(0x6d5844);
+const dark: Rgb = rgb(0x453729);
+
+export const woodColour = (): DataTexture =>
+  colours(512, 512, (u, v) => {
+    const g = grain(u, v);
+    const patch = layers(u, v, 51, 4, 3, 3);
+    let c = mix(brown, pale, step(0.3, 0.72, 0.55 * patch + 0.45 * g));
+    c = mix(c, dark, 0.75 * step(0.58, 0.32, g));
+    c = mix(c, dark, 0.5 * step(0.62, 0.8, layers(u, v, 61, 14, 1, 3)));
+    const k = knotAt(u, v);
+    c = mix(c, dark, 0.75 * step(1.1, 0.55, k) + 0.25 * step(2, 1.1, k));
+    return scale(
+      mix(c, [22, 17, 13], 0.92 * checks(u, v)),
+      0.9 + 0.2 * hash(Math.floor(u * 512), Math.floor(v * 512), 9),
+    );
+  });
+
+export const woodNormals = (): DataTexture =>
+  normals(512, 512, 2.2, (u, v) => grain(u, v) - 2.2 * checks(u, v) - 0.4 * step(1.1, 0.7, knotAt(u, v)));
+
+/** End grain: rings about the pith, rays opened into checks. */
+export const endGrain = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const x = u - 0.48;
+    const y = v - 0.51;
+    const r = Math.sqrt(x * x + y * y);
+    const a = Math.atan2(y, x);
+    const ring = 0.5 + 0.5 * Math.sin(r * 190 + 3 * layers(u, v, 3, 4, 4, 2));
+    let c = mix(rgb(0x6e6355), rgb(0x93887a), 0.65 * ring + 0.35 * layers(u, v, 7, 24, 24, 2));
+    const ray = noise(((a + Math.PI) / (2 * Math.PI)) * 13, r * 3, 8, 13, 9);
+    c = mix(c, [25, 20, 16], 0.9 * step(0.86, 0.95, ray) * step(0.02, 0.12, r));
+    return mix(c, rgb(0x3b3229), 0.5 * step(0.36, 0.5, r));
+  });
