@@ -1,0 +1,66 @@
+/** Parts that a scenario names, against the parts that its framing and equipment make: known once it is otherwise right. */
+import { componentKind } from '../catalogue/components.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { nearestWord } from '../units/nearestWord.ts';
+import { oneOf, type Path, type Refusal, shown } from './problem.ts';
+import type { Scenario } from './types.ts';
+
+/** A part of the scene to be: its id and its kind. */
+export interface KnownPart {
+  readonly id: string;
+  readonly kind: string;
+}
+
+/** Paths as written: lists of the scenario are sorted, those of the file are not. */
+export interface WrittenIndex {
+  readonly faults: (id: string) => Path;
+  readonly restores: (part: string) => Path;
+}
+
+const unknownPart = (path: Path, id: string, parts: readonly KnownPart[]): Refusal => {
+  const place = id.slice(0, id.indexOf('.') + 1);
+  const there = parts.map((part) => part.id).filter((known) => known.startsWith(place));
+  const nearest = nearestWord(id, there);
+  const expected = there.length === 0 ? 'a part of the scene' : oneOf(there, id).expected;
+  return { path, found: `the unknown part ${shown(id)}`, expected, ...(nearest && { nearest }) };
+};
+
+const checkFault = (
+  fault: Scenario['faults'][number],
+  path: Path,
+  parts: readonly KnownPart[],
+  tools: Scenario['tools'],
+): Refusal[] => {
+  const refusals: Refusal[] = [];
+  const kind = faultKind(fault.kind);
+  const part = parts.find(({ id }) => id === fault.on);
+  const tool = tools.find(({ id }) => id === fault.on);
+  const carrier = tool ? `tool:${tool.kind}` : fault.on === 'site' ? 'site' : part?.kind;
+  if (carrier === undefined) refusals.push(unknownPart([...path, 'on'], fault.on, parts));
+  else if (!kind.on.includes(carrier)) {
+    const expected = `a ${oneOf(kind.on, undefined).expected} for ${kind.id}`.replace('a one of', 'one of');
+    refusals.push({ path: [...path, 'on'], found: `${shown(fault.on)}, a ${carrier}`, expected });
+  }
+  if (fault.to !== undefined) refusals.push(...checkEnd(fault.to, [...path, 'to'], parts));
+  return refusals;
+};
+
+const checkEnd = (to: string, path: Path, parts: readonly KnownPart[]): Refusal[] => {
+  const [id = '', terminal = ''] = to.split('/');
+  const part = parts.find((known) => known.id === id);
+  if (part === undefined) return [unknownPart(path, id, parts)];
+  const { terminals } = componentKind(part.kind);
+  if (terminals.includes(terminal)) return [];
+  const end = oneOf(terminals, terminal);
+  return [{ path, found: `the unknown terminal ${shown(terminal)} of ${id}`, ...end }];
+};
+
+/** Refusals of parts that the scene will not have, or that cannot have such a fault. */
+export const checkParts = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => [
+  ...[...scenario.faults, ...scenario.lookAlikes].flatMap((fault) =>
+    checkFault(fault, index.faults(fault.id), parts, scenario.tools),
+  ),
+  ...scenario.job.restores.flatMap((id) =>
+    parts.some((part) => part.id === id) ? [] : [unknownPart(index.restores(id), id, parts)],
+  ),
+];

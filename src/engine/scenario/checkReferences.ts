@@ -1,0 +1,130 @@
+/** What a section says of another: ids once only, and every pole, premises, tool or part that is named is there. */
+import { oneOf, type Path, type Refusal, shown } from './problem.ts';
+import { groupIn, type Row, rowsIn, textIn, textsOf } from './rows.ts';
+import type { Written } from './up.ts';
+
+const firstPart = (dotted: string): string => dotted.split('.')[0] ?? dotted;
+
+const expectedOne = (what: string, known: readonly string[], found: string): { expected: string; nearest?: string } => {
+  if (known.length === 0) return { expected: `${what}; there is none` };
+  const { expected, nearest } = oneOf(known, found);
+  return { expected: `${what}: ${expected}`, ...(nearest === undefined ? {} : { nearest }) };
+};
+
+/** Ids that occur twice among rows. */
+const twice = (rows: readonly Row[]): Refusal[] => {
+  const taken = new Set<string>();
+  return rows.flatMap(({ path, fields }) => {
+    const id = textIn(fields, 'id');
+    if (id === undefined) return [];
+    if (taken.has(id)) return [{ path: [...path, 'id'], found: `the id ${shown(id)} again`, expected: 'each id once' }];
+    taken.add(id);
+    return [];
+  });
+};
+
+/** A refusal if the place that `dotted` begins with is not among the known ones. */
+const unknownPlace = (path: Path, dotted: string | undefined, what: string, known: readonly string[]): Refusal[] => {
+  if (dotted === undefined || known.includes(firstPart(dotted))) return [];
+  return [{ path, found: shown(dotted), ...expectedOne(what, known, firstPart(dotted)) }];
+};
+
+const checkSpans = (spans: readonly Row[], poles: readonly string[]): Refusal[] =>
+  spans.flatMap(({ path, fields }) => {
+    const [from, to] = [textIn(fields, 'from'), textIn(fields, 'to')];
+    const same = from !== undefined && to !== undefined && firstPart(from) === firstPart(to);
+    const ends = [
+      ...unknownPlace([...path, 'from'], from, 'a net of a pole', poles),
+      ...unknownPlace([...path, 'to'], to, 'a net of a pole', poles),
+    ];
+    if (!same || ends.length > 0) return ends;
+    return [{ path: [...path, 'to'], found: `both ends on ${firstPart(to)}`, expected: 'ends on two poles' }];
+  });
+
+const checkEquipment = (equipment: readonly Row[], poles: readonly string[]): Refusal[] =>
+  equipment.flatMap(({ path, fields }) => [
+    ...unknownPlace([...path, 'id'], textIn(fields, 'id'), 'a pole before the dot', poles),
+    ...Object.keys(groupIn(fields, 'nets')).flatMap((terminal) =>
+      unknownPlace(
+        [...path, 'nets', terminal],
+        textIn(groupIn(fields, 'nets'), terminal),
+        'a net of a pole such as p1.main',
+        poles,
+      ),
+    ),
+  ]);
+
+const checkTransfer = (premises: readonly Row[]): Refusal[] =>
+  premises.flatMap(({ path, fields }) => {
+    const own = groupIn(fields, 'own');
+    const connection = textIn(own, 'connection');
+    const stands = Object.hasOwn(own, 'transfer');
+    const at = [...path, 'own', 'transfer'];
+    if (connection === 'transfer-switch' && !stands) {
+      return [{ path: at, found: 'nothing', ...oneOf(['utility', 'generator'], undefined) }];
+    }
+    if (connection === 'panel-cord' && stands) {
+      return [{ path: at, atKey: true, found: 'a transfer switch', expected: 'none: the set is on a panel cord' }];
+    }
+    return [];
+  });
+
+const checkFaults = (faults: readonly Row[], places: readonly string[], tools: readonly string[]): Refusal[] =>
+  faults.flatMap(({ path, fields }) => {
+    const on = textIn(fields, 'on');
+    const known = on?.includes('.') ? places : [...tools, 'site'];
+    const what = on?.includes('.') ? 'a pole, span or premises before the dot' : 'a part, a tool or site';
+    return [
+      ...unknownPlace([...path, 'on'], on, what, known),
+      ...unknownPlace([...path, 'to'], textIn(fields, 'to'), 'a pole, span or premises before the dot', places),
+    ];
+  });
+
+/** Names the rest of what is asked for: a job restores parts that are somewhere. */
+const checkJob = (written: Written, places: readonly string[]): Refusal[] => {
+  const { restores } = groupIn(written, 'job');
+  if (!Array.isArray(restores)) return [];
+  return restores.flatMap((part: unknown, at) =>
+    typeof part === 'string'
+      ? unknownPlace(['job', 'restores', at], part, 'a pole, span or premises before the dot', places)
+      : [],
+  );
+};
+
+/** Two poles at one spot: no span between them has a length. */
+const checkSpots = (poles: readonly { readonly id: string; readonly x: number; readonly y: number }[]): Refusal[] =>
+  poles.flatMap((pole, at) => {
+    const other = poles.slice(0, at).find(({ x, y }) => Math.abs(x - pole.x) < 1 && Math.abs(y - pole.y) < 1);
+    if (other === undefined) return [];
+    return [{ path: ['poles', at, 'x'], found: `the spot of ${other.id}`, expected: 'a metre or more between poles' }];
+  });
+
+/** Refusals across sections, on data that may have other problems too. */
+export const checkReferences = (written: Written): Refusal[] => {
+  const [poles, spans, premises] = ['poles', 'spans', 'premises'].map((key) => rowsIn(written, key)) as [
+    Row[],
+    Row[],
+    Row[],
+  ];
+  const [equipment, tools] = [rowsIn(written, 'equipment'), rowsIn(written, 'tools')];
+  const faults = [...rowsIn(written, 'faults'), ...rowsIn(written, 'look-alikes')];
+  const poleIds = textsOf(poles, 'id');
+  const placed = [...poles, ...spans, ...premises];
+  const places = textsOf(placed, 'id');
+  return [
+    ...twice([...placed, ...tools]),
+    ...twice(equipment),
+    ...twice(faults),
+    ...checkSpans(spans, poleIds),
+    ...checkEquipment(equipment, poleIds),
+    ...premises.flatMap(({ path, fields }) =>
+      unknownPlace([...path, 'from'], textIn(fields, 'from'), 'a pole', poleIds),
+    ),
+    ...checkTransfer(premises),
+    ...unknownPlace(['supply', 'at'], textIn(groupIn(written, 'supply'), 'at'), 'a net of a pole', poleIds),
+    ...checkFaults(faults, places, textsOf(tools, 'id')),
+    ...checkJob(written, places),
+  ];
+};
+
+export { checkSpots };

@@ -1,0 +1,44 @@
+/** The written form as JSON Schema 2020-12, so that an editor completes and checks a scenario while it is written. */
+import { z } from 'zod';
+import { componentKinds } from '../catalogue/components.ts';
+import { faultKinds } from '../catalogue/faults.ts';
+import { toolKinds } from '../catalogue/tools.ts';
+import { unitTable } from '../units/unitTable.ts';
+import { byCodeUnit } from './order.ts';
+import { fieldNotes } from './schema/field.ts';
+import { scenarioSchema } from './schema/scenario.ts';
+
+type JsonSchema = z.core.JSONSchema.BaseSchema;
+
+/** Begins like a number and does not end like one: a unit follows. Units themselves are left to the reader. */
+const withUnit = '^\\s*[+\\-\\u2212\\u2013]?[\\d.].*[^\\d.,\\s]\\s*$';
+
+const kindWords = {
+  component: () => componentKinds.map(({ id }) => id),
+  tool: () => toolKinds.map(({ id }) => id),
+  fault: () => faultKinds.filter(({ benign }) => !benign).map(({ id }) => id),
+  'look-alike': () => faultKinds.filter(({ benign }) => benign).map(({ id }) => id),
+} as const;
+
+const annotate = ({ zodSchema, jsonSchema }: { zodSchema: z.core.$ZodTypes; jsonSchema: JsonSchema }): void => {
+  const note = fieldNotes.get(zodSchema as unknown as z.ZodType);
+  if (note?.dimension !== undefined && note.dimension !== 'dimensionless') {
+    delete jsonSchema.anyOf;
+    Object.assign(jsonSchema, {
+      type: 'string',
+      pattern: withUnit,
+      'x-unit': unitTable[note.dimension].units[0]?.names[0],
+    });
+  }
+  if (note?.kinds !== undefined) jsonSchema.enum = kindWords[note.kinds]().sort(byCodeUnit);
+};
+
+/** JSON Schema of a scenario file; the same object text on every machine. */
+export const scenarioJsonSchema = (): JsonSchema => {
+  const { $schema, ...rest } = z.toJSONSchema(scenarioSchema, {
+    io: 'input',
+    target: 'draft-2020-12',
+    override: annotate,
+  });
+  return { $schema, title: 'Loose Tie scenario, format 1', ...rest } as JsonSchema;
+};

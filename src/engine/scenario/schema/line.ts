@@ -1,0 +1,66 @@
+/** Poles and spans, as written. */
+import { z } from 'zod';
+import { conductorNames } from '../../catalogue/conductorNames.ts';
+import { byCodeUnit } from '../order.ts';
+import type { ScenarioPole, ScenarioSpan } from '../types.ts';
+import { choice, defined, dotted, fieldNotes, group, id, quantity, text } from './field.ts';
+
+/** ANSI O5.1 pole classes, strongest first. */
+export const poleClasses = ['H6', 'H5', 'H4', 'H3', 'H2', 'H1', '1', '2', '3', '4', '5', '6', '7', '9', '10'] as const;
+
+const poleClass = z
+  .union([z.enum(poleClasses), z.literal([1, 2, 3, 4, 5, 6, 7, 9, 10])])
+  .transform(String)
+  .meta({ description: 'Class of the pole (ANSI O5.1), H6 to H1 and 1 to 10.', examples: [4] })
+  .register(fieldNotes, { expected: 'a pole class: H6 to H1, 1 to 7, 9 or 10', words: poleClasses });
+
+const codeWords = Object.keys(conductorNames).sort(byCodeUnit);
+
+const place = (doc: string, example: string) => quantity('length', { doc, example, from: '-2 km', to: '2 km' });
+
+/** A pole of the written form to `ScenarioPole`. */
+export const poleSchema = group('A pole and how it is framed.', {
+  id: id({ doc: 'Short id; parts on the pole begin with it.', example: 'p2' }),
+  number: text({ doc: 'Number on its tag.', example: 'QR-14', most: 24 }),
+  x: place('Position along the line, from source to load.', '-55 m'),
+  y: place('Position across the line, toward the field side; minus is the road side.', '0 m').prefault('0 m'),
+  length: quantity('length', { doc: 'Whole length, butt to top.', example: '40 ft', from: '5 m', to: '30 m' }),
+  class: poleClass.prefault(4),
+  framing: choice(['tap', 'tangent', 'deadend'], {
+    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy.',
+    example: 'tangent',
+  }),
+}).transform(
+  (pole): ScenarioPole => ({
+    id: pole.id,
+    number: pole.number,
+    x: pole.x,
+    y: pole.y,
+    lengthM: pole.length,
+    class: pole.class,
+    framing: pole.framing,
+  }),
+) satisfies z.ZodType<ScenarioPole>;
+
+/** A span of the written form to `ScenarioSpan`. */
+export const spanSchema = group('A span between two poles: a phase conductor, and the neutral below it.', {
+  id: id({ doc: 'Short id; its conductors begin with it.', example: 's1' }),
+  from: dotted({ doc: 'Net at the end toward the source.', example: 'p1.tap' }),
+  to: dotted({ doc: 'Net at the end toward the load.', example: 'p2.phase' }),
+  conductor: choice(codeWords, { doc: 'Phase conductor, by its code word.', example: 'Swan' }),
+  neutral: choice(codeWords, {
+    doc: 'Neutral, by its code word; like the phase if left out.',
+    example: 'Swan',
+  }).optional(),
+  sag: quantity('length', { doc: 'Sag at mid-span.', example: '2 ft', from: '1 cm', to: '20 m' }),
+}).transform(
+  (span): ScenarioSpan =>
+    defined({
+      id: span.id,
+      from: span.from,
+      to: span.to,
+      conductor: span.conductor,
+      neutral: span.neutral ?? span.conductor,
+      sagM: span.sag,
+    }),
+) satisfies z.ZodType<ScenarioSpan>;

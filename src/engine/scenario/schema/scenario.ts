@@ -1,0 +1,67 @@
+/** The whole written form, format 1. */
+import { z } from 'zod';
+import { byId } from '../order.ts';
+import { callSchema } from './call.ts';
+import { crewSchema, toolSchema } from './crew.ts';
+import { equipmentSchema } from './equipment.ts';
+import { faultSchema, jobSchema, lookAlikeSchema } from './faults.ts';
+import { fieldNotes, group, id, list, text } from './field.ts';
+import { poleSchema, spanSchema } from './line.ts';
+import { premisesSchema } from './premises.ts';
+import { siteSchema } from './site.ts';
+import { supplySchema } from './supply.ts';
+
+const grade = z
+  .literal([1, 2, 3])
+  .meta({ description: 'How hard it is: 1 for a beginner, 3 for a crew before storm season.', examples: [2] })
+  .register(fieldNotes, { expected: 'a grade: 1, 2 or 3' });
+
+/** The number of the form that this program writes and reads. */
+export const format = 1;
+
+const written = group('A drill: the scene, its faults, the call, the crew, the tools. Training aid only.', {
+  format: z
+    .literal(format)
+    .meta({ description: 'Number of the form.', examples: [format] })
+    .register(fieldNotes, { expected: `the number ${format}` }),
+  id: id({ doc: 'Id of the scenario, like its file name.', example: 'quarry-road-fog' }),
+  title: text({ doc: 'Title in the list of drills.', example: 'Fog on Quarry Road', most: 60 }),
+  grade,
+  teaches: text({ doc: 'What it teaches, one sentence.', example: 'The obvious fault is not the cause.', most: 200 }),
+  call: callSchema,
+  site: siteSchema,
+  supply: supplySchema,
+  poles: list(poleSchema, { doc: 'Poles, in any order.', least: 1, most: 40 }),
+  spans: list(spanSchema, { doc: 'Spans, in any order.', most: 40 }).prefault([]),
+  equipment: list(equipmentSchema, { doc: 'Equipment on the poles, in any order.', most: 120 }).prefault([]),
+  premises: list(premisesSchema, { doc: "Customers' premises, in any order.", most: 20 }).prefault([]),
+  crew: crewSchema.prefault({}),
+  tools: list(toolSchema, { doc: 'Tools on the truck, in any order.', most: 80 }).prefault([]),
+  faults: list(faultSchema, { doc: 'What is wrong, in any order.', most: 60 }).prefault([]),
+  'look-alikes': list(lookAlikeSchema, { doc: 'What only looks wrong, in any order.', most: 60 }).prefault([]),
+  job: jobSchema,
+});
+
+/** The written form, read into SI; values of equipment and faults still carry their units. */
+export const scenarioSchema = written.transform((all) => ({
+  format: all.format,
+  id: all.id,
+  title: all.title,
+  grade: all.grade,
+  teaches: all.teaches,
+  call: all.call,
+  site: all.site,
+  supply: all.supply,
+  poles: byId(all.poles),
+  spans: byId(all.spans),
+  equipment: byId(all.equipment),
+  premises: byId(all.premises),
+  crew: { ...all.crew, today: all.crew.today ?? all.call.date },
+  tools: byId(all.tools),
+  faults: byId(all.faults),
+  lookAlikes: byId(all['look-alikes']),
+  job: all.job,
+}));
+
+/** A scenario whose values still carry their units. */
+export type WrittenScenario = z.output<typeof scenarioSchema>;

@@ -1,0 +1,96 @@
+/** Light, weather, soil and noise, as written. */
+import type { z } from 'zod';
+import type { ScenarioSite } from '../types.ts';
+import { choice, defined, group, list, quantity } from './field.ts';
+
+const sky = () =>
+  quantity('illuminance', {
+    doc: 'Horizontal illuminance from the sky.',
+    example: '25 lx',
+    from: '0 lx',
+    to: '150 klx',
+  });
+const visibility = () =>
+  quantity('length', {
+    doc: 'Meteorological visibility; fog is below 1 km.',
+    example: '160 m',
+    from: '5 m',
+    to: '100 km',
+  });
+const wetness = () =>
+  quantity('percent', {
+    doc: 'How wet surfaces are: 0 % dry, 100 % streaming.',
+    example: '70 %',
+    from: '0 %',
+    to: '100 %',
+  });
+
+const change = group('A change of weather or light; what is not named stays.', {
+  after: quantity('duration', {
+    doc: 'Time since the call was acknowledged.',
+    example: '15 min',
+    from: '1 min',
+    to: '24 h',
+  }),
+  sky: sky().optional(),
+  visibility: visibility().optional(),
+  wetness: wetness().optional(),
+}).transform(({ after, sky: skyLux, visibility: visibilityM, wetness: wet }) =>
+  defined({ atMinute: after, skyLux, visibilityM, wetness: wet }),
+);
+
+const written = group('Light, weather, ground, traffic and noise at the place.', {
+  light: choice(['day', 'dusk', 'dawn', 'night'], { doc: 'Time of day as the scene shows it.', example: 'dawn' }),
+  sky: sky(),
+  visibility: visibility().prefault('10 km'),
+  wetness: wetness().prefault('0 %'),
+  wind: quantity('speed', {
+    doc: 'Steady wind across the line.',
+    example: '2 mph',
+    from: '0 m/s',
+    to: '60 m/s',
+  }).prefault('0 mph'),
+  temperature: quantity('temperature', {
+    doc: 'Air temperature.',
+    example: '46 °F',
+    from: '-50 °C',
+    to: '55 °C',
+  }).prefault('15 °C'),
+  soil: quantity('resistivity', {
+    doc: 'Resistivity of the soil, uniform.',
+    example: '150 ohm m',
+    from: '1 ohm m',
+    to: '100000 ohm m',
+  }).prefault('100 ohm m'),
+  altitude: quantity('length', {
+    doc: 'Height above sea level; it lengthens approach distances above 900 m.',
+    example: '820 ft',
+    from: '-430 m',
+    to: '6000 m',
+  }).prefault('0 m'),
+  background: quantity('level', {
+    doc: 'Background noise, A-weighted.',
+    example: '34 dB',
+    from: '10 dB',
+    to: '120 dB',
+  }).prefault('35 dB'),
+  traffic: choice(['none', 'light', 'heavy'], { doc: 'Traffic past the truck.', example: 'none' }).prefault('none'),
+  weather: list(change, { doc: 'Changes of weather and light, each minute once.', most: 24 }).prefault([]),
+});
+
+/** `site` of the written form to `ScenarioSite`. */
+export const siteSchema = written.transform(
+  (site): ScenarioSite => ({
+    light: site.light,
+    skyLux: site.sky,
+    visibilityM: site.visibility,
+    wetness: site.wetness,
+    windMs: site.wind,
+    temperatureC: site.temperature,
+    resistivity: site.soil,
+    altitudeM: site.altitude,
+    backgroundDb: site.background,
+    traffic: site.traffic,
+    weather: [...site.weather].sort((a, b) => a.atMinute - b.atMinute),
+  }),
+) satisfies z.ZodType<ScenarioSite>;
