@@ -1,0 +1,168 @@
+/**
+ * A World's equivalent circuit: each part's branches between its nets, less what laid faults have opened, plus their
+ * leakage paths, the jumpers that are on, and capacitance to earth for every net that no part gives any.
+ */
+
+import { componentKind } from '../catalogue/components.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { Branch } from '../catalogue/types.ts';
+import { EARTH, type NetworkElement } from '../network/types.ts';
+import { findPart, splitPoint } from '../world/edit.ts';
+import type { Jumper, LaidFault, Part, PointId, World } from '../world/types.ts';
+import { CircuitDefect } from './circuitDefect.ts';
+import { FLOOR_CAPACITANCE, JUMPER } from './impedances.ts';
+
+/** A person or instrument between two points, as a resistance. */
+export interface Bridge {
+  readonly from: PointId;
+  readonly to: PointId | 'earth';
+  readonly ohms: number;
+}
+
+export interface CircuitOptions {
+  /** Leakage paths at their credible worst (flashed over): all, or those of these laid faults. */
+  readonly credible?: true | readonly string[];
+  /** Bodies and instruments that bridge points now. */
+  readonly bridges?: readonly Bridge[];
+}
+
+/** Code-unit order. */
+export const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+/** Net of a part's terminal; 'earth' is the reference. */
+export function netOf(part: Part, terminal: string): string {
+  if (terminal === EARTH) return EARTH;
+  const net = part.nets[terminal];
+  if (net === undefined) throw new CircuitDefect(part.id, `has no net on terminal '${terminal}'`);
+  return net;
+}
+
+/** Part and terminal of a point; throws a CircuitDefect if the World has no such part. */
+export function partAt(world: World, point: PointId): readonly [part: Part, terminal: string] {
+  const names = splitPoint(point);
+  const part = names && findPart(world, names[0]);
+  if (!names || !part) throw new CircuitDefect(point, 'no such point');
+  return [part, names[1]];
+}
+
+/** Net of a point of the World; throws a CircuitDefect if it has no such part or terminal. */
+export const netAt = (world: World, point: PointId | 'earth'): string =>
+  point === EARTH ? EARTH : netOf(...partAt(world, point));
+
+/** Id of the element of a part's branch or a leak of one of its faults. */
+export const elementId = (part: string, branch: string): string => `${part}:${branch}`;
+
+// A part is frozen, so what follows from it alone may be kept with it.
+const branchesKept = new WeakMap<Part, readonly Branch[]>();
+
+/** Branches of a part as it stands, less those that its faults have opened. */
+export function branchesOf(part: Part): readonly Branch[] {
+  const kept = branchesKept.get(part);
+  if (kept !== undefined) return kept;
+  const opened = new Set(part.faults.flatMap((fault) => faultKind(fault.kind).opens));
+  const branches = componentKind(part.kind)
+    .branches(part)
+    .filter(({ name }) => !opened.has(name));
+  branchesKept.set(part, branches);
+  return branches;
+}
+
+function elementOf(part: Part, branch: Branch): NetworkElement {
+  const id = elementId(part.id, branch.name);
+  if (branch.type === 'transformer') {
+    const windings = branch.windings.map(({ between: [from, to], turns, z }) => ({
+      from: netOf(part, from),
+      to: netOf(part, to),
+      turns,
+      z,
+    }));
+    return { kind: 'transformer', id, windings, magnetising: branch.magnetising };
+  }
+  const from = netOf(part, branch.between[0]);
+  const to = netOf(part, branch.between[1]);
+  switch (branch.type) {
+    case 'series':
+      return { kind: 'impedance', id, from, to, z: branch.z };
+    case 'shunt':
+      return { kind: 'admittance', id, from, to, y: branch.y };
+    case 'source':
+      return { kind: 'source', id, from, to, emf: branch.emf, z: branch.z, group: branch.group };
+  }
+}
+
+const isCredible = (fault: LaidFault, { credible }: CircuitOptions): boolean =>
+  credible === true || (credible?.includes(fault.id) ?? false);
+
+function leaksOf(world: World, part: Part, fault: LaidFault, options: CircuitOptions): NetworkElement[] {
+  const kind = faultKind(fault.kind);
+  return kind.leaks.map((leak) => {
+    const value = isCredible(fault, options) ? leak.credibleOhms : leak.ohms;
+    const ohms = fault.values[value] ?? kind.values[value]?.default;
+    if (ohms === undefined || !(ohms > 0)) throw new CircuitDefect(fault.id, `leak '${leak.name}' has no ${value}`);
+    return {
+      kind: 'admittance',
+      id: elementId(part.id, leak.name),
+      from: netOf(part, leak.from),
+      to: fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to),
+      y: { re: 1 / ohms, im: 0 },
+    };
+  });
+}
+
+function jumperElements(world: World, jumper: Jumper): NetworkElement[] {
+  return jumper.points.slice(1).map((point, i) => ({
+    kind: 'impedance',
+    id: elementId(jumper.id, `${i + 1}`),
+    from: netAt(world, jumper.points[i] as PointId),
+    to: netAt(world, point),
+    z: JUMPER,
+  }));
+}
+
+function bridgeElements(world: World, bridges: readonly Bridge[]): NetworkElement[] {
+  return bridges.map(({ from, to, ohms }, i) => {
+    if (!(ohms > 0)) throw new CircuitDefect(from, `a bridge of ${ohms} ohms`);
+    return {
+      kind: 'admittance',
+      id: elementId('bridge', `${i + 1}`),
+      from: netAt(world, from),
+      to: netAt(world, to),
+      y: { re: 1 / ohms, im: 0 },
+    };
+  });
+}
+
+/** Nets that an element ties to. */
+export const netsOf = (element: NetworkElement): readonly string[] =>
+  element.kind === 'transformer' ? element.windings.flatMap(({ from, to }) => [from, to]) : [element.from, element.to];
+
+const isCapacitance = (element: NetworkElement): boolean =>
+  element.kind === 'admittance' && element.y.im > 0 && (element.from === EARTH || element.to === EARTH);
+
+/** The floor susceptance for each net, clamped points included, that lacks a capacitance to earth. */
+function strayElements(world: World, elements: readonly NetworkElement[]): NetworkElement[] {
+  const lacking = new Set(world.parts.flatMap((part) => Object.values(part.nets)));
+  for (const element of elements) for (const net of netsOf(element)) lacking.add(net);
+  for (const element of elements) if (isCapacitance(element)) for (const net of netsOf(element)) lacking.delete(net);
+  lacking.delete(EARTH);
+  return [...lacking].sort().map((net) => ({
+    kind: 'admittance',
+    id: elementId('stray', net),
+    from: net,
+    to: EARTH,
+    y: FLOOR_CAPACITANCE,
+  }));
+}
+
+/** The network of a World, in order of parts, then jumpers, bridges and stray capacitance; ids `<part>:<branch>`. */
+export function elementsOf(world: World, options: CircuitOptions = {}): NetworkElement[] {
+  const parts = [...world.parts].sort(byId);
+  const elements = parts.flatMap((part) => branchesOf(part).map((branch) => elementOf(part, branch)));
+  for (const part of parts) {
+    for (const fault of [...part.faults].sort(byId)) elements.push(...leaksOf(world, part, fault, options));
+  }
+  for (const jumper of [...world.jumpers].sort(byId)) elements.push(...jumperElements(world, jumper));
+  elements.push(...bridgeElements(world, options.bridges ?? []));
+  return [...elements, ...strayElements(world, elements)];
+}
