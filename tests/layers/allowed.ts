@@ -41,7 +41,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   mechanics: { rooms: mechanicsMay, typesOf: ['scenario'] },
   senses: { rooms: hazardsMay, typesOf: ['scenario'] },
   hazards: { rooms: hazardsMay, typesOf: ['scenario'] },
-  acts: { rooms: aboveActs, notTheReader: true },
+  acts: { rooms: aboveActs, packages: ['zod'], notTheReader: true },
   score: { rooms: actsAndAbove, notTheReader: true },
   proof: { rooms: actsAndAbove, notTheReader: true },
   debrief: { rooms: scoreAndAbove, notTheReader: true },
@@ -51,11 +51,12 @@ export const engineRooms: Readonly<Record<string, Room>> = {
 
 /** The folders around the engine. */
 export const hostRooms: Readonly<Record<string, Room>> = {
-  drill: { rooms: ['score', 'acts', 'world'], typesOf: ['senses'], packages: ['xstate'] },
+  drill: { rooms: ['score', 'acts', 'world', 'senses'], packages: ['xstate'] },
   scene: {
     rooms: ['senses', 'mechanics', 'world', 'catalogue', 'math'],
     typesOf: ['drill'],
     packages: ['phaser', 'three'],
+    outside: true,
   },
   screens: {
     rooms: wholeEngine,
