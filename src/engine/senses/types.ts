@@ -36,9 +36,9 @@ export interface Heard {
   readonly sound: string;
   /** dB(A) at the ear. */
   readonly level: number;
-  /** Direction in the horizontal plane, radians, world axes. */
-  readonly azimuth: number;
-  readonly at: readonly [number, number, number];
+  /** Direction in the horizontal plane, radians from +x toward +y; null from all round. */
+  readonly azimuth: number | null;
+  readonly at: readonly [number, number, number] | null;
   readonly caption: string;
   /** Null for ordinary sounds (birds, truck). */
   readonly fault: string | null;

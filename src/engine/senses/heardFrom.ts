@@ -1,0 +1,161 @@
+/**
+ * What is heard at a stand: level by distance against the background, which a running truck engine raises. The buzz of a leak
+ * follows the solved leakage current, 20 dB a factor of ten (an assumption: no published level was found).
+ */
+import { componentKind } from '../catalogue/components.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { SignKind } from '../catalogue/types.ts';
+import { solveCircuit } from '../circuit/solveCircuit.ts';
+import { atan2, log10 } from '../math/elementary.ts';
+import { add, distance, sub, type Vec3 } from '../math/vec3.ts';
+import { isHeard, levelAt, sumLevels } from '../standards/hearing.ts';
+import { placeOn, standById } from '../world/edit.ts';
+import type { LaidFault, Part, World } from '../world/types.ts';
+import type { Heard, Sign } from './types.ts';
+
+/** Leakage current at which a buzz has the level that its sign states. */
+const BUZZ_AMPERES = 0.05;
+/** Below this a leak is silent (assumption). */
+const SILENT_AMPERES = 0.001;
+/** Diesel at idle, dB(A) at 7 m (from memory). */
+const TRUCK = { level: 66, atM: 7 };
+
+interface Source {
+  readonly id: string;
+  readonly sound: string;
+  readonly level: number;
+  readonly atM: number;
+  readonly at: Vec3;
+  readonly caption: string;
+  readonly fault: string | null;
+  readonly part: string | null;
+}
+
+const earAt = (world: World, stand: string): Vec3 => {
+  const found = standById(world, stand);
+  if (found === null) throw new Error(`no stand ${stand}`);
+  return add(found.feet, [0, 0, found.eye]);
+};
+
+const leakLevel = (
+  world: World,
+  part: Part,
+  fault: LaidFault,
+  sound: NonNullable<SignKind['sound']>,
+): number | null => {
+  if (sound.follows !== 'leakage') return sound.level;
+  const leak = faultKind(fault.kind).leaks[0];
+  if (leak === undefined) return null;
+  const amperes = solveCircuit(world).branchCurrent(part.id, leak.name);
+  return amperes < SILENT_AMPERES ? null : sound.level + 20 * log10(amperes / BUZZ_AMPERES);
+};
+
+const sourcesOf = (world: World): readonly Source[] =>
+  world.parts.flatMap((part): Source[] => {
+    const { sound, features } = componentKind(part.kind);
+    const own = sound?.(part) ?? null;
+    const at = placeOn(part, features[0]?.offset ?? [0, 0, 0]);
+    const faults = part.faults.flatMap((fault) =>
+      faultKind(fault.kind).signs.flatMap((kind): Source[] => {
+        if (kind.sense !== 'hear' || kind.sound === undefined) return [];
+        const level = leakLevel(world, part, fault, kind.sound);
+        return level === null
+          ? []
+          : [{ ...kind.sound, id: `${fault.id}/${kind.id}`, level, at, fault: fault.id, part: part.id }];
+      }),
+    );
+    return own === null ? faults : [{ ...own, id: part.id, at, fault: null, part: part.id }, ...faults];
+  });
+
+const truckAt = (world: World, ear: Vec3): number | null =>
+  world.truck.engine && world.truck.place !== 'arriving'
+    ? levelAt(TRUCK.level, TRUCK.atM, Math.max(1, distance(world.truck.at, ear)))
+    : null;
+
+/** Level of all that is not listened to, dB(A), at a stand. */
+export const backgroundAt = (world: World, stand: string): number => {
+  const truck = truckAt(world, earAt(world, stand));
+  return sumLevels(truck === null ? [world.site.backgroundDb] : [world.site.backgroundDb, truck]);
+};
+
+const directionTo = (ear: Vec3, at: Vec3): number => {
+  const [x, y] = sub(at, ear);
+  return atan2(y, x);
+};
+
+const ambient = (world: World): readonly Heard[] => {
+  const all = (id: string, level: number, caption: string): Heard => ({
+    id,
+    sound: id,
+    level,
+    azimuth: null,
+    at: null,
+    caption,
+    fault: null,
+  });
+  return [
+    ...(world.site.light === 'dawn' || world.site.light === 'day' ? [all('birds', 42, 'birds, now and then')] : []),
+    ...(world.site.wetness > 0.5 ? [all('fog-drip', 32, 'drops falling from wires and leaves')] : []),
+  ].filter(({ level }) => isHeard(level, world.site.backgroundDb));
+};
+
+/** Everything heard at a stand, loudest first, ordinary sounds too. */
+export const heardFrom = (world: World, stand: string): readonly Heard[] => {
+  const ear = earAt(world, stand);
+  const background = backgroundAt(world, stand);
+  const truck = truckAt(world, ear);
+  const heard = sourcesOf(world)
+    .map(
+      (source): Heard => ({
+        id: source.id,
+        sound: source.sound,
+        level: levelAt(source.level, source.atM, Math.max(1, distance(source.at, ear))),
+        azimuth: directionTo(ear, source.at),
+        at: source.at,
+        caption: source.caption,
+        fault: source.fault,
+      }),
+    )
+    .filter(({ level }) => isHeard(level, background));
+  const engine: Heard[] =
+    truck === null
+      ? []
+      : [
+          {
+            id: 'truck',
+            sound: 'truck-engine',
+            level: truck,
+            azimuth: directionTo(ear, world.truck.at),
+            at: world.truck.at,
+            caption: 'the engine of the truck, idling',
+            fault: null,
+          },
+        ];
+  return [...engine, ...heard, ...(truck === null ? ambient(world) : [])].sort(
+    (a, b) => b.level - a.level || (a.id < b.id ? -1 : 1),
+  );
+};
+
+/** The same as signs, of faults only, the masked ones too. */
+export const heardSigns = (world: World, stand: string): readonly Sign[] => {
+  const ear = earAt(world, stand);
+  const background = backgroundAt(world, stand);
+  return sourcesOf(world).flatMap((source): Sign[] => {
+    if (source.fault === null || source.part === null) return [];
+    const level = levelAt(source.level, source.atM, Math.max(1, distance(source.at, ear)));
+    const perceived = isHeard(level, background);
+    return [
+      {
+        id: source.id,
+        fault: source.fault,
+        part: source.part,
+        sense: 'hear',
+        perceived,
+        margin: perceived ? 1 + (level - background) / 10 : 0,
+        why: perceived ? null : 'masked',
+        words: source.caption,
+        at: source.at,
+      },
+    ];
+  });
+};
