@@ -116,6 +116,8 @@ export interface ComponentKind {
   readonly features: readonly Feature[];
   /** Conditions that a trainee may name on such a part (ids of `conditions`). */
   readonly conditions: readonly string[];
+  /** Conditions that hold by the part's state, faults apart: a blown link is `fuse-operated`. */
+  readonly trueWhen: readonly { readonly condition: string; readonly when: Readonly<Record<string, string>> }[];
   /** Steady sound of the healthy part, by state. */
   readonly sound?: (
     part: PartView,

@@ -14,7 +14,7 @@ import type { LaidFault, Part, World } from '../world/types.ts';
 import type { Heard, Sign } from './types.ts';
 
 /** Leakage current at which a buzz has the level that its sign states. */
-const BUZZ_AMPERES = 0.05;
+const BUZZ_AMPERES = 0.01;
 /** Below this a leak is silent (assumption). */
 const SILENT_AMPERES = 0.001;
 /** Diesel at idle, dB(A) at 7 m (from memory). */

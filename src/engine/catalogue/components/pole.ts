@@ -146,7 +146,7 @@ const tie: ComponentKind = {
       id: 'legs',
       healthy: 'legs: formed wire laid along the conductor each way from the groove',
       size: 0.006,
-      offset: [0, 0, 0],
+      offset: [0.2, 0, 0],
       side: 'any',
     },
   ],

@@ -130,6 +130,7 @@ const main: ComponentKind = {
       ],
     },
   ],
+  trueWhen: [{ condition: 'tripped', when: { position: 'tripped' } }],
   conditions: ['sound', 'main-closed-on-set', 'tripped', 'overheated'],
   othersMay: [
     { when: { position: 'open' }, becomes: { position: 'closed' }, unless: [], who: 'the owner closes the main again' },
@@ -323,7 +324,7 @@ const cord: ComponentKind = {
       byState: [
         {
           when: { position: 'plugged' },
-          words: 'cable: thick, from the outbuilding along the wall to the panel, end let into a breaker',
+          words: 'cable: thick, from the outbuilding along the wall toward the panel of the house',
         },
       ],
     },

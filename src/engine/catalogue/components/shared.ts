@@ -51,6 +51,7 @@ export const plain = {
   values: {},
   words: {},
   branches: (): readonly Branch[] => [],
+  trueWhen: [],
   othersMay: [],
   operations: [],
 } as const;

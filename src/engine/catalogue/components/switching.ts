@@ -109,6 +109,7 @@ const cutout: ComponentKind = {
       ],
     },
   ],
+  trueWhen: [{ condition: 'fuse-operated', when: { link: 'blown' } }],
   conditions: [
     'sound',
     'fuse-operated',
