@@ -1,0 +1,115 @@
+/** A drill as screens and scene get it: a snapshot after each act, and one way to send an act. */
+import { createActor } from 'xstate';
+import { act } from '../engine/acts/act.ts';
+import { customersOut } from '../engine/acts/customersOut.ts';
+import { newLog } from '../engine/acts/log.ts';
+import { possibleActs } from '../engine/acts/possibleActs.ts';
+import { type ReplayProblem, replay } from '../engine/acts/replay.ts';
+import { stageOf } from '../engine/acts/stageOf.ts';
+import type { Log, OfferedAct, Replay } from '../engine/acts/types.ts';
+import type { Score } from '../engine/score/types.ts';
+import type { Aid, Heard, Look, Sign } from '../engine/senses/types.ts';
+import { trainee } from '../engine/world/edit.ts';
+import type { World } from '../engine/world/types.ts';
+import { type Begun, drillMachine, type Kept } from './machine.ts';
+import type { Drill, Snapshot, Stage } from './types.ts';
+
+/** What a drill is made of. */
+export interface DrillParts {
+  /** The World at the moment of the call. */
+  readonly world: World;
+  readonly seed: number;
+  readonly par?: Log['par'];
+  /** A log to go on with. */
+  readonly log?: Log;
+  readonly senses: {
+    readonly heardFrom: (world: World, stand: string) => readonly Heard[];
+    readonly lookAt: (world: World, part: string, stand: string, aid: Aid) => Look;
+    readonly signsFrom: (world: World, stand: string, aid: Aid) => readonly Sign[];
+  };
+  readonly score: (start: World, replay: Replay) => Score;
+}
+
+export type Created =
+  | { readonly ok: true; readonly drill: Drill }
+  | { readonly ok: false; readonly problem: ReplayProblem };
+
+const begin = ({ world, seed, par = null, log }: DrillParts): Begun | ReplayProblem => {
+  if (log === undefined) return { start: world, log: newLog(world, seed, par), steps: [] };
+  const replayed = replay(world, log);
+  return replayed.ok ? { start: world, log, steps: replayed.replay.steps } : replayed.problem;
+};
+
+/** Once a World, each costly answer: a snapshot is asked for more often than an act is done. */
+const once = <Answer>(ask: (world: World) => Answer): ((world: World) => Answer) => {
+  const known = new WeakMap<World, { readonly answer: Answer }>();
+  return (world) => {
+    const have = known.get(world) ?? { answer: ask(world) };
+    known.set(world, have);
+    return have.answer;
+  };
+};
+
+/**
+ * A new drill, or one that goes on from a log; a log that cannot be replayed is a problem, never thrown. `send` throws
+ * what the engine throws: a defect, after which the drill stands still and its log is as it was before.
+ */
+export const createDrill = (parts: DrillParts): Created => {
+  const begun = begin(parts);
+  if ('problem' in begun) return { ok: false, problem: begun };
+  const { heardFrom, lookAt, signsFrom } = parts.senses;
+  const standOf = (world: World): string => trainee(world).at ?? '';
+  const heard = once((world) => (standOf(world) === '' ? [] : heardFrom(world, standOf(world))));
+  const out = once(customersOut);
+  const offers = once(possibleActs);
+  const actor = createActor(drillMachine({ act, stageOf, score: parts.score }), { input: begun });
+
+  const shown = (stage: Stage, kept: Kept): Snapshot => ({
+    stage,
+    world: kept.world,
+    stand: standOf(kept.world),
+    heard: heard(kept.world),
+    events: kept.events,
+    journal: kept.steps.flatMap(({ entry, events }) => events.map((event) => ({ minute: entry.minute, event }))),
+    customersOut: out(kept.world),
+    refused: kept.refused,
+    log: kept.log,
+    score: kept.score,
+  });
+  const read = (): Snapshot => {
+    const { value, context } = actor.getSnapshot();
+    return shown(value as Stage, context);
+  };
+
+  let fault: unknown = null;
+  actor.subscribe({
+    error: (error) => {
+      fault = error;
+    },
+  });
+  actor.start();
+  let now = read();
+  const listeners = new Set<(snapshot: Snapshot) => void>();
+  const here = (): string => {
+    if (now.stand === '') throw new Error('nobody looks from nowhere');
+    return now.stand;
+  };
+  const drill: Drill = {
+    snapshot: () => now,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    send: (intent) => {
+      if (actor.getSnapshot().status === 'done') return;
+      actor.send({ type: 'act', act: intent });
+      if (fault !== null) throw fault;
+      now = read();
+      for (const listener of [...listeners]) listener(now);
+    },
+    offers: (): readonly OfferedAct[] => offers(now.world),
+    look: (part, aid) => lookAt(now.world, part, here(), aid),
+    signs: (aid) => signsFrom(now.world, here(), aid),
+  };
+  return { ok: true, drill };
+};
