@@ -13,6 +13,7 @@ export interface KnownPart {
 
 /** Paths as written: lists of the scenario are sorted, those of the file are not. */
 export interface WrittenIndex {
+  readonly poles: (id: string) => Path;
   readonly faults: (id: string) => Path;
   readonly restores: (part: string) => Path;
 }

@@ -6,7 +6,6 @@ import type { Written } from './up.ts';
 const firstPart = (dotted: string): string => dotted.split('.')[0] ?? dotted;
 
 const expectedOne = (what: string, known: readonly string[], found: string): { expected: string; nearest?: string } => {
-  if (known.length === 0) return { expected: `${what}; there is none` };
   const { expected, nearest } = oneOf(known, found);
   return { expected: `${what}: ${expected}`, ...(nearest === undefined ? {} : { nearest }) };
 };
@@ -91,14 +90,6 @@ const checkJob = (written: Written, places: readonly string[]): Refusal[] => {
   );
 };
 
-/** Two poles at one spot: no span between them has a length. */
-const checkSpots = (poles: readonly { readonly id: string; readonly x: number; readonly y: number }[]): Refusal[] =>
-  poles.flatMap((pole, at) => {
-    const other = poles.slice(0, at).find(({ x, y }) => Math.abs(x - pole.x) < 1 && Math.abs(y - pole.y) < 1);
-    if (other === undefined) return [];
-    return [{ path: ['poles', at, 'x'], found: `the spot of ${other.id}`, expected: 'a metre or more between poles' }];
-  });
-
 /** Refusals across sections, on data that may have other problems too. */
 export const checkReferences = (written: Written): Refusal[] => {
   const [poles, spans, premises] = ['poles', 'spans', 'premises'].map((key) => rowsIn(written, key)) as [
@@ -108,23 +99,21 @@ export const checkReferences = (written: Written): Refusal[] => {
   ];
   const [equipment, tools] = [rowsIn(written, 'equipment'), rowsIn(written, 'tools')];
   const faults = [...rowsIn(written, 'faults'), ...rowsIn(written, 'look-alikes')];
-  const poleIds = textsOf(poles, 'id');
+  const poleIds = [...new Set(textsOf(poles, 'id'))];
   const placed = [...poles, ...spans, ...premises];
-  const places = textsOf(placed, 'id');
+  const places = [...new Set(textsOf(placed, 'id'))];
+  const once = [...twice([...placed, ...tools]), ...twice(equipment), ...twice(faults), ...checkTransfer(premises)];
+  // Without poles every name would be told as unknown, which says less than that the poles are missing.
+  if (poleIds.length === 0) return once;
   return [
-    ...twice([...placed, ...tools]),
-    ...twice(equipment),
-    ...twice(faults),
+    ...once,
     ...checkSpans(spans, poleIds),
     ...checkEquipment(equipment, poleIds),
     ...premises.flatMap(({ path, fields }) =>
       unknownPlace([...path, 'from'], textIn(fields, 'from'), 'a pole', poleIds),
     ),
-    ...checkTransfer(premises),
     ...unknownPlace(['supply', 'at'], textIn(groupIn(written, 'supply'), 'at'), 'a net of a pole', poleIds),
     ...checkFaults(faults, places, textsOf(tools, 'id')),
     ...checkJob(written, places),
   ];
 };
-
-export { checkSpots };

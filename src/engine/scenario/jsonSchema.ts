@@ -21,7 +21,11 @@ const kindWords = {
 } as const;
 
 const annotate = ({ zodSchema, jsonSchema }: { zodSchema: z.core.$ZodTypes; jsonSchema: JsonSchema }): void => {
-  const note = fieldNotes.get(zodSchema as unknown as z.ZodType);
+  const schema = zodSchema as unknown as z.ZodType;
+  const note = fieldNotes.get(schema);
+  // Left out by the generator where reading changes the value; they are in the written form here.
+  const examples = note && z.globalRegistry.get(schema)?.examples;
+  if (Array.isArray(examples)) jsonSchema.examples = [...examples];
   if (note?.dimension !== undefined && note.dimension !== 'dimensionless') {
     delete jsonSchema.anyOf;
     Object.assign(jsonSchema, {

@@ -7,6 +7,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { checkKinds, withValues } from './checkKinds.ts';
 import { checkParts, type KnownPart, type WrittenIndex } from './checkParts.ts';
 import { checkReferences } from './checkReferences.ts';
+import { checkScene } from './checkScene.ts';
 import { limits } from './limits.ts';
 import { messageOf, type Path, type Problem, pathText, type Refusal, shown } from './problem.ts';
 import { type PlacedRefusal, readTree, type Tree } from './readTree.ts';
@@ -57,6 +58,7 @@ const indexOf = (written: Written): WrittenIndex => {
     keys.flatMap((key) => rowsIn(written, key)).find(({ fields }) => textIn(fields, 'id') === id)?.path ?? [];
   const { restores } = (written as { job: { restores: readonly string[] } }).job;
   return {
+    poles: (id) => find(['poles'], id),
     faults: (id) => find(['faults', 'look-alikes'], id),
     restores: (part) => ['job', 'restores', restores.indexOf(part)],
   };
@@ -103,8 +105,12 @@ export const parse = (text: unknown, file: string, options: ParseOptions = {}): 
   if (!read.success || refusals.length + tree.refusals.length > 0) {
     return fail([...tree.refusals, ...place(tree, refusals)]);
   }
+  const index = indexOf(written);
   const scenario = finish(read.data);
-  const missing = options.parts ? checkParts(scenario, options.parts(scenario), indexOf(written)) : [];
-  if (missing.length > 0) return fail(place(tree, missing));
+  const last = [
+    ...checkScene(read.data, index.poles),
+    ...(options.parts ? checkParts(scenario, options.parts(scenario), index) : []),
+  ];
+  if (last.length > 0) return fail(place(tree, last));
   return { ok: true, scenario, hash: scenarioHash(scenario) };
 };

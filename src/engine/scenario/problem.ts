@@ -54,7 +54,8 @@ export const pathText = (path: Path): string =>
 /** `one of a, b or c`, and the nearest of them to what was found. */
 export const oneOf = (words: readonly string[], found: unknown): { expected: string; nearest?: string } => {
   const expected = words.length === 1 ? `${words[0]}` : `one of ${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-  const nearest = typeof found === 'string' ? nearestWord(found, words) : undefined;
+  // In one or two letters anything is near anything.
+  const nearest = typeof found === 'string' && found.length > 2 ? nearestWord(found, words) : undefined;
   return nearest === undefined ? { expected } : { expected, nearest };
 };
 

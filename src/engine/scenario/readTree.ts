@@ -133,7 +133,8 @@ export const readTree = (text: string): Tree => {
     merge: false,
     uniqueKeys: false,
     prettyErrors: false,
-    logLevel: 'silent',
+    // Quieter levels leave a second document unmentioned.
+    logLevel: 'error',
     lineCounter: lines,
   });
   for (const error of document.errors) {

@@ -15,11 +15,6 @@ const valueAt = (data: unknown, path: Path): unknown => {
   return value;
 };
 
-const listExpected = (schema: z.ZodArray): string => {
-  const { minimum = 0, maximum } = schema._zod.bag as { minimum?: number; maximum?: number };
-  return `a list of ${minimum} to ${maximum} entries`;
-};
-
 const expectedAt = (root: z.ZodType, path: Path, found: unknown): { expected: string; nearest?: string } => {
   const schema = schemaAt(root, path);
   const note: FieldNote | undefined = schema && fieldNotes.get(schema);
@@ -27,7 +22,6 @@ const expectedAt = (root: z.ZodType, path: Path, found: unknown): { expected: st
     return { ...oneOf(note.words, found), ...(note.expected.startsWith('one of') ? {} : { expected: note.expected }) };
   if (note) return { expected: note.expected };
   if (schema instanceof z.ZodObject) return { expected: `a group of the keys ${Object.keys(schema.shape).join(', ')}` };
-  if (schema instanceof z.ZodArray) return { expected: listExpected(schema) };
   throw new Error(`the field at ${JSON.stringify(path)} does not say what it expects`);
 };
 

@@ -33,7 +33,13 @@ const scanTokens = (text: string): TextRefusal[] => {
   let lineStart = 0;
   let brackets = 0;
   let scalarNext = false;
+  let tokens = 0;
   for (const token of new Lexer().lex(text)) {
+    tokens += 1;
+    if (tokens > limits.tokens) {
+      refusals.push({ offset, found: 'too many marks and words', expected: `at most ${limits.tokens}` });
+      return refusals;
+    }
     if (token === CST.SCALAR || token === CST.FLOW_END || token === CST.DOCUMENT || token === CST.BOM) {
       scalarNext = token === CST.SCALAR;
       if (token === CST.BOM) offset += token.length;

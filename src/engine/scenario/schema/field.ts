@@ -192,11 +192,17 @@ export const quantities = (docs: FieldDoc) =>
 export const group = <S extends z.core.$ZodLooseShape>(doc: string, shape: S) =>
   z.strictObject(shape).meta({ description: doc });
 
-/** A list with at most `most` entries. */
+/** A list of `least` to `most` entries. */
 export const list = <T extends z.ZodType>(
   item: T,
   { doc, least = 0, most }: { doc: string; least?: number; most: number },
-) => z.array(item).min(least).max(most).meta({ description: doc });
+) =>
+  z
+    .array(item)
+    .min(least)
+    .max(most)
+    .meta({ description: doc })
+    .register(fieldNotes, { expected: `a list of ${least} to ${most} entries` });
 
 /** The record without keys whose value is undefined. */
 export const defined = <T extends object>(record: T): T =>
