@@ -99,7 +99,7 @@ function operate(start: World): Outcome {
   }
 }
 
-const outcomes = new Memo<Outcome>(512);
+const outcomes = new Memo<Outcome>(4096);
 
 /** Operates protection until the World is at rest; the World itself, if nothing operates. */
 export function settle(world: World): Settled {
