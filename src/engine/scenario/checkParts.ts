@@ -14,6 +14,7 @@ export interface KnownPart {
 /** Paths as written: lists of the scenario are sorted, those of the file are not. */
 export interface WrittenIndex {
   readonly poles: (id: string) => Path;
+  readonly equipment: (id: string) => Path;
   readonly faults: (id: string) => Path;
   readonly restores: (part: string) => Path;
 }
@@ -56,8 +57,23 @@ const checkEnd = (to: string, path: Path, parts: readonly KnownPart[]): Refusal[
   return [{ path, found: `the unknown terminal ${shown(terminal)} of ${id}`, ...end }];
 };
 
+/** Parts that framing and equipment would both bring, or two pieces of equipment. */
+const checkOnce = (parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => {
+  const taken = new Set<string>();
+  return parts.flatMap(({ id }) => {
+    if (!taken.has(id)) {
+      taken.add(id);
+      return [];
+    }
+    const own = index.equipment(id);
+    const path = own.length > 0 ? [...own, 'id'] : ['equipment'];
+    return [{ path, found: `a second part ${shown(id)}`, expected: 'each part of a pole once' }];
+  });
+};
+
 /** Refusals of parts that the scene will not have, or that cannot have such a fault. */
 export const checkParts = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => [
+  ...checkOnce(parts, index),
   ...[...scenario.faults, ...scenario.lookAlikes].flatMap((fault) =>
     checkFault(fault, index.faults(fault.id), parts, scenario.tools),
   ),

@@ -59,6 +59,7 @@ const indexOf = (written: Written): WrittenIndex => {
   const { restores } = (written as { job: { restores: readonly string[] } }).job;
   return {
     poles: (id) => find(['poles'], id),
+    equipment: (id) => find(['equipment'], id),
     faults: (id) => find(['faults', 'look-alikes'], id),
     restores: (part) => ['job', 'restores', restores.indexOf(part)],
   };

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse as readYaml, stringify } from 'yaml';
+import { componentKinds } from '../../../src/engine/catalogue/components.ts';
 import { canonicalJson } from '../../../src/engine/math/hash.ts';
 import { parse } from '../../../src/engine/scenario/parse.ts';
 import { scenarioHash } from '../../../src/engine/scenario/scenarioHash.ts';
@@ -135,5 +136,17 @@ describe('problems', () => {
     const text = replaced('on: p2.insulator', 'on: p2.insulater');
     expect(parse(text, 'x.yaml').ok).toBe(true);
     expect(read(text).ok).toBe(false);
+  });
+});
+
+describe('a scenario without problems can be built', () => {
+  test.each(componentKinds.map(({ id }) => id))('with a %s named as equipment', (kind) => {
+    const named = replaced('  - { id: p2.cutout, kind: cutout }', `  - { id: p2.cutout, kind: ${kind} }`);
+    expect(() => read(named)).not.toThrow();
+  });
+
+  test.each(['tap', 'tangent', 'deadend'])('with both poles framed as %s', (framing) => {
+    const framed = small.replaceAll(/framing: \w+/g, `framing: ${framing}`).replace('on: p2.insulator', 'on: p2.x');
+    expect(() => read(framed)).not.toThrow();
   });
 });
