@@ -12,15 +12,15 @@ import { BadUse, type Io, type Register, writeJson } from '../io.ts';
 import { circuitReportSchema } from '../schemas/circuitReport.ts';
 
 interface Options {
-  readonly set: readonly string[];
-  readonly ground: readonly string[];
-  readonly mend: readonly string[];
+  readonly set?: readonly string[];
+  readonly ground?: readonly string[];
+  readonly mend?: readonly string[];
   readonly seed: number;
   readonly netlist?: boolean;
   readonly json?: boolean;
 }
 
-const collect = (value: string, all: readonly string[]): readonly string[] => [...all, value];
+const collect = (value: string, all: readonly string[] = []): readonly string[] => [...all, value];
 
 const wholeNumber = (value: string): number => {
   const number = Number(value);
@@ -40,17 +40,18 @@ function readScene(io: Io, file: string, seed: number): World {
 function circuit(io: Io, file: string, options: Options): void {
   let world = readScene(io, file, options.seed);
   const set: SetState[] = [];
-  for (const text of options.set) {
+  const mended = options.mend ?? [];
+  for (const text of options.set ?? []) {
     const done = setState(world, text);
     world = done.world;
     set.push(...done.set);
   }
-  for (const text of options.ground) world = ground(world, text);
-  for (const fault of options.mend) world = mend(world, fault);
+  for (const text of options.ground ?? []) world = ground(world, text);
+  for (const fault of mended) world = mend(world, fault);
   const settled = settle(world);
   const netlist = options.netlist ? netlistOf(settled.world) : undefined;
   const grounded = world.jumpers.map(({ points }) => [...points]);
-  const report = reportOf(settled, { seed: options.seed, set, grounded, mended: [...options.mend] });
+  const report = reportOf(settled, { seed: options.seed, set, grounded, mended: [...mended] });
   if (options.json) writeJson(io, circuitReportSchema.parse(netlist === undefined ? report : { ...report, netlist }));
   else io.stdout(netlist ?? printReport(report));
 }
@@ -66,8 +67,8 @@ export const register: Register = (program: Command, io: Io): void => {
       collect,
       [],
     )
-    .option('--ground <points>', 'join points by a jumper (p3.neutral-spool/neutral+p3.deadend/conductor)', collect, [])
-    .option('--mend <fault>', 'take a laid fault away', collect, [])
+    .option('--ground <points>', 'join points by a jumper (p3.neutral-spool/neutral+p3.deadend/conductor)', collect)
+    .option('--mend <fault>', 'take a laid fault away', collect)
     .option('--seed <number>', 'seed of the angle at which sources not in step meet', wholeNumber, 1)
     .option('--netlist', 'print the circuit that was solved as a SPICE deck for ngspice')
     .option('--json', 'print JSON only, in SI units')
