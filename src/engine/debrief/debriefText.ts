@@ -1,0 +1,46 @@
+/** A debrief as plain text, for the command line and for print. */
+import type { Debrief } from './types.ts';
+
+const section = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : ['', title.toUpperCase(), ...lines];
+
+/** Lines of at most one sentence each, ending with the caution. */
+export const debriefText = (debrief: Debrief): string =>
+  [
+    `${debrief.title}: ${debrief.verdictWords}`,
+    ...debrief.reasons,
+    ...section('What you did well', debrief.didWell),
+    ...section('Take along', [debrief.takeAlong]),
+    ...section(
+      'Hazards',
+      debrief.hazards.flatMap(({ title, part, found, when, couldBeSeen, wouldDo, controls }) => [
+        `${found ? '[found] ' : '[missed]'} ${title}, ${part}. ${when}`,
+        ...wouldDo.map((line) => `    ${line}`),
+        ...(found ? [] : couldBeSeen.slice(0, 4).map((line) => `    ${line}`)),
+        ...controls.map((line) => `    ${line}`),
+      ]),
+    ),
+    ...section(
+      'Exposures',
+      debrief.exposures.flatMap(({ minute, severity, title, lines }) => [
+        `Minute ${minute}, ${severity}: ${title}`,
+        ...lines.map((line) => `    ${line}`),
+      ]),
+    ),
+    ...section('Look-alikes', debrief.lookAlikes),
+    ...section(
+      'Five parts',
+      debrief.parts.flatMap(({ name, value, says }) => [
+        `${name}: ${value === null ? 'nothing to judge' : `${Math.round(value * 100)} of 100`}`,
+        ...says.map((line) => `    ${line}`),
+      ]),
+    ),
+    ...section(
+      'Timeline',
+      debrief.timeline.map(({ minute, words }) => `${String(minute).padStart(4)} min  ${words}`),
+    ),
+    ...section('Numbers', debrief.numbers),
+    '',
+    debrief.caution,
+    '',
+  ].join('\n');

@@ -1,0 +1,35 @@
+/** Exposure: what would have reached a person, as computed. One that could have been fatal leaves nothing of this part. */
+import type { Replay } from '../acts/types.ts';
+import { type Laid, perceived } from './known.ts';
+import type { JudgedExposure, Part } from './types.ts';
+import { exposureCost } from './weights.ts';
+
+/** Every exposure of the replay with its step, and whether its causes were known before. */
+export const judgeExposures = (replay: Replay, causes: readonly Laid[]): readonly JudgedExposure[] =>
+  replay.steps.flatMap(({ entry, before, exposures }, step) =>
+    exposures.map((exposure) => {
+      const behind = causes.filter(({ fault }) => exposure.causes.includes(fault.id));
+      return {
+        ...exposure,
+        minute: before.clock.minute,
+        step,
+        act: entry.act.act,
+        known: behind.length > 0 && behind.every((laid) => perceived(before, replay, laid)),
+      };
+    }),
+  );
+
+export const exposurePart = (exposures: readonly JudgedExposure[]): Part => {
+  const fatal = exposures.filter(({ potentiallyFatal }) => potentiallyFatal).length;
+  const value = fatal > 0 ? 0 : Math.max(0, 1 - exposureCost * exposures.length);
+  return {
+    name: 'exposure',
+    value,
+    numbers: { exposures: exposures.length, potentiallyFatal: fatal },
+    says: [
+      exposures.length === 0
+        ? 'Nobody was in reach of a hazard that was not controlled at that moment.'
+        : `${exposures.length} exposure${exposures.length === 1 ? '' : 's'}, ${fatal} of ${exposures.length === 1 ? 'it' : 'them'} could have been fatal.`,
+    ],
+  };
+};

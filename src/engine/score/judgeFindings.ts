@@ -1,0 +1,71 @@
+/**
+ * Each finding against what was there and what could be known: a hit names a cause rightly after a sign of it could be perceived or
+ * measured; a condition that holds by the part's own state is right without being a hazard; the rest is a false call.
+ */
+
+import type { Replay } from '../acts/types.ts';
+import { componentKind } from '../catalogue/components.ts';
+import { condition } from '../catalogue/conditions.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { solveCircuit } from '../circuit/solveCircuit.ts';
+import { findPart, toolById } from '../world/edit.ts';
+import type { Finding, World } from '../world/types.ts';
+import { type Laid, perceivableFromVisited, premisesOf } from './known.ts';
+import type { JudgedFinding } from './types.ts';
+
+/** Whether a finding on one part speaks of a cause on another: the same premises, or metal that its source holds alive. */
+const concerns = (world: World, finding: Finding, laid: Laid): boolean => {
+  if (finding.on === laid.on) return true;
+  const premises = premisesOf(world, laid);
+  const part = findPart(world, finding.on);
+  if (premises === null || part === null) return false;
+  if (part.premises === premises) return true;
+  const solution = solveCircuit(world);
+  return solution.points.some(
+    ({ point, live, sources }) =>
+      point.startsWith(`${part.id}/`) && live && sources.some((group) => group.startsWith(`${premises}.`)),
+  );
+};
+
+/** Whether a condition holds by the state of the part or tool, faults apart. */
+const holdsByState = (world: World, finding: Finding): boolean => {
+  if (finding.condition === 'wet') return toolById(world, finding.on)?.wet ?? false;
+  const part = findPart(world, finding.on);
+  if (part === null) return false;
+  return componentKind(part.kind).trueWhen.some(
+    (entry) =>
+      entry.condition === finding.condition &&
+      Object.entries(entry.when).every(([name, value]) => part.state[name] === value),
+  );
+};
+
+/** Judges one finding at the step where it was called. */
+const judgeOne = (
+  replay: Replay,
+  step: number,
+  world: World,
+  finding: Finding,
+  causes: readonly Laid[],
+): JudgedFinding => {
+  const named = causes.filter(
+    (laid) => faultKind(laid.fault.kind).conditions.includes(finding.condition) && concerns(world, finding, laid),
+  );
+  const base = { finding: finding.id, on: finding.on, condition: finding.condition, minute: finding.minute };
+  const hit = named.find((laid) => perceivableFromVisited(replay, step, laid, world));
+  if (hit !== undefined) return { ...base, outcome: 'hit', cause: hit.fault.id };
+  if (named[0] !== undefined) return { ...base, outcome: 'not-perceivable', cause: named[0].fault.id };
+  if (holdsByState(world, finding) || condition(finding.condition).healthy === true) {
+    return { ...base, outcome: 'correct-no-hazard', cause: null };
+  }
+  return { ...base, outcome: 'false-call', cause: null };
+};
+
+/** All findings that stand at the end, each judged at the moment of its call. */
+export const judgeFindings = (replay: Replay, causes: readonly Laid[]): readonly JudgedFinding[] => {
+  const standing = new Set(replay.end.paper.findings.map(({ id }) => id));
+  return replay.steps.flatMap(({ before, after }, step) =>
+    after.paper.findings
+      .filter(({ id }) => standing.has(id) && !before.paper.findings.some((old) => old.id === id))
+      .map((finding) => judgeOne(replay, step, after, finding, causes)),
+  );
+};

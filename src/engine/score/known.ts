@@ -1,0 +1,99 @@
+/** What the trainee could know of a cause at a moment: seen, heard, asked, tested or measured. */
+
+import type { Replay } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { SignKind } from '../catalogue/types.ts';
+import { solveCircuit } from '../circuit/solveCircuit.ts';
+import { signsFrom } from '../senses/signsFrom.ts';
+import { aids } from '../senses/types.ts';
+import { faultsOf, findPart } from '../world/edit.ts';
+import type { LaidFault, World } from '../world/types.ts';
+
+/** A laid fault or look-alike with the part or tool that carries it. */
+export interface Laid {
+  readonly on: string;
+  readonly fault: LaidFault;
+}
+
+export const laidIn = (world: World): readonly Laid[] => faultsOf(world);
+
+const signsOf = ({ fault }: Laid, sense: SignKind['sense']): readonly SignKind[] =>
+  faultKind(fault.kind).signs.filter((sign) => sign.sense === sense);
+
+const ofFault = (sign: string, { fault }: Laid): boolean => sign.startsWith(`${fault.id}/`);
+
+/** Premises of the part that carries it, null for poles and tools. */
+export const premisesOf = (world: World, { on }: Laid): string | null => findPart(world, on)?.premises ?? null;
+
+/** Whether a reading showed voltage on a point that was held alive from the cause's premises at that time. */
+const measured = (world: World, replay: Replay, laid: Laid): boolean => {
+  const premises = premisesOf(world, laid);
+  if (premises === null || signsOf(laid, 'measure').length === 0) return false;
+  return replay.steps.some(({ entry, before, after }) => {
+    if (entry.act.act !== 'test' || after.clock.minute > world.clock.minute) return false;
+    const reading = after.knowledge.readings.at(-1);
+    if (reading === undefined || reading === before.knowledge.readings.at(-1) || reading.shows !== 'voltage')
+      return false;
+    return solveCircuit(before)
+      .point(reading.point)
+      .sources.some((group) => group.startsWith(`${premises}.`));
+  });
+};
+
+/** Whether a sign of it had been perceived by then (world: the World at that moment of the replay). */
+export const perceived = (world: World, replay: Replay, laid: Laid): boolean => {
+  const { looks, heard, tests, asked } = world.knowledge;
+  const premises = premisesOf(world, laid);
+  return (
+    looks.some(({ seen }) => seen.some((sign) => ofFault(sign, laid))) ||
+    heard.some(({ sign }) => ofFault(sign, laid)) ||
+    tests.some(({ sign }) => sign !== null && ofFault(sign, laid)) ||
+    signsOf(laid, 'ask').some(({ by }) =>
+      asked.some(({ who, about }) => about === by && world.people.find(({ id }) => id === who)?.premises === premises),
+    ) ||
+    measured(world, replay, laid)
+  );
+};
+
+/** From where on the ground and with what a sign of it can be made out, in the World given. */
+export const perceivableFrom = (
+  world: World,
+  laid: Laid,
+): readonly { readonly stand: string; readonly aid: string; readonly sign: string }[] => {
+  const quiet: World = { ...world, truck: { ...world.truck, place: 'clear', engine: false } };
+  const bySight = quiet.stands
+    .filter(({ aloft }) => aloft === null)
+    .flatMap((stand) =>
+      aids.flatMap((aid) =>
+        signsFrom(quiet, stand.id, aid)
+          .filter(
+            ({ perceived: made, fault, sense }) =>
+              made && fault === laid.fault.id && (sense === 'see' || aid === 'eyes'),
+          )
+          .map((sign) => ({ stand: stand.id, aid: sign.sense === 'hear' ? 'ears' : aid, sign: sign.words })),
+      ),
+    );
+  const byOther = faultKind(laid.fault.kind)
+    .signs.filter(({ sense }) => sense !== 'see' && sense !== 'hear')
+    .map((sign) => ({
+      stand: sign.sense === 'ask' ? `${premisesOf(world, laid) ?? ''}.yard` : 'anywhere',
+      aid: sign.by ?? sign.sense,
+      sign: sign.words,
+    }));
+  return [...bySight, ...byOther];
+};
+
+/** Stands where the trainee had been up to a step of the replay, and what could be perceived from there of a cause. */
+export const perceivableFromVisited = (replay: Replay, upTo: number, laid: Laid, world: World): boolean => {
+  if (perceived(world, replay, laid)) return true;
+  const visited = new Set(
+    replay.steps
+      .slice(0, upTo + 1)
+      .flatMap(({ after }) => after.people.filter(({ role }) => role === 'trainee').map(({ at }) => at)),
+  );
+  return [...visited].some(
+    (stand) =>
+      stand !== null &&
+      aids.some((aid) => signsFrom(world, stand, aid).some((sign) => sign.perceived && sign.fault === laid.fault.id)),
+  );
+};

@@ -1,0 +1,90 @@
+/**
+ * Recognition: causes found, weighted by severity, against false calls. Sensitivity and bias by signal detection with the
+ * log-linear correction (standards/signalDetection.ts), Wilson intervals beside the rates, counts always. Calling everything
+ * gains nothing: the share of calls that were right multiplies what was found.
+ */
+
+import type { Replay } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { Hazard } from '../hazards/types.ts';
+import { detection } from '../standards/signalDetection.ts';
+import { wilsonInterval } from '../standards/wilson.ts';
+import { type Laid, perceivableFrom, perceived } from './known.ts';
+import type { JudgedCause, JudgedFinding, JudgedLookAlike, Part } from './types.ts';
+import { severityWeight } from './weights.ts';
+
+/** Each cause: found or missed, and from where it could have been perceived. */
+export const judgeCauses = (
+  replay: Replay,
+  causes: readonly Laid[],
+  findings: readonly JudgedFinding[],
+  hazards: readonly Hazard[],
+): readonly JudgedCause[] =>
+  causes.map((laid) => {
+    const hit = findings.find(({ outcome, cause }) => outcome === 'hit' && cause === laid.fault.id);
+    return {
+      cause: laid.fault.id,
+      kind: laid.fault.kind,
+      on: laid.on,
+      weight: severityWeight[faultKind(laid.fault.kind).severity],
+      found: hit !== undefined,
+      minute: hit?.minute ?? null,
+      lookedNotCalled: hit === undefined && perceived(replay.end, replay, laid),
+      perceivableFrom: perceivableFrom(replay.start, laid),
+      hazards: hazards.filter(({ causes: ids }) => ids.includes(laid.fault.id)).map(({ id }) => id),
+    };
+  });
+
+/** Each look-alike: left alone, or called as something that it is not. */
+export const judgeLookAlikes = (
+  lookAlikes: readonly Laid[],
+  findings: readonly JudgedFinding[],
+): readonly JudgedLookAlike[] =>
+  lookAlikes.map(({ on, fault }) => ({
+    lookAlike: fault.id,
+    kind: fault.kind,
+    on,
+    called: findings.some((finding) => finding.outcome === 'false-call' && finding.on === on),
+    tellApart: faultKind(fault.kind).tellApart,
+  }));
+
+/** The part of the score; null value where nothing was laid. */
+export const recognitionPart = (
+  causes: readonly JudgedCause[],
+  lookAlikes: readonly JudgedLookAlike[],
+  findings: readonly JudgedFinding[],
+): Part => {
+  const hits = causes.filter(({ found }) => found).length;
+  const falseCalls = findings.filter(({ outcome }) => outcome === 'false-call').length;
+  const called = lookAlikes.filter((each) => each.called).length;
+  const all = causes.reduce((sum, { weight }) => sum + weight, 0);
+  const found = causes.reduce((sum, cause) => sum + (cause.found ? cause.weight : 0), 0);
+  const right = hits + falseCalls === 0 ? 1 : hits / (hits + falseCalls);
+  const indices = detection({ hits, signals: causes.length, falseCalls: called, noise: lookAlikes.length });
+  const [hitLow, hitHigh] = causes.length === 0 ? [null, null] : ends(hits, causes.length);
+  return {
+    name: 'recognition',
+    value: all === 0 ? null : (found / all) * right,
+    numbers: {
+      hits,
+      misses: causes.length - hits,
+      falseCalls,
+      lookAlikes: lookAlikes.length,
+      lookAlikesCalled: called,
+      hitRateLow: hitLow,
+      hitRateHigh: hitHigh,
+      sensitivity: indices.sensitivity,
+      criterion: indices.criterion,
+      lookedNotCalled: causes.filter(({ lookedNotCalled }) => lookedNotCalled).length,
+    },
+    says: [
+      `You found ${hits} of ${causes.length} causes of hazards and called ${falseCalls} thing${falseCalls === 1 ? '' : 's'} that ${falseCalls === 1 ? 'was' : 'were'} not there.`,
+      `Of ${lookAlikes.length} look-alikes you called ${called}.`,
+    ],
+  };
+};
+
+const ends = (hits: number, trials: number): readonly [number, number] => {
+  const { lower, upper } = wilsonInterval(hits, trials);
+  return [lower, upper];
+};

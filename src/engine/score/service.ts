@@ -1,0 +1,45 @@
+/**
+ * Service: time and customer-minutes. A premises whose own source cannot be kept apart from the line stays disconnected, and its
+ * minutes do not count. A hand-over with the public guarded, sources named and open points tagged counts in full for what
+ * it is: service waits for those who come.
+ */
+import { customersOut, minutesOut, premisesOut } from '../acts/customersOut.ts';
+import type { Log, Replay } from '../acts/types.ts';
+import { type Laid, premisesOf } from './known.ts';
+import type { Part } from './types.ts';
+
+/** Premises that must stay out: a cause is laid there and still lies there. */
+export const keptOut = (replay: Replay, causes: readonly Laid[]): readonly string[] => [
+  ...new Set(causes.flatMap((laid) => premisesOf(replay.start, laid) ?? [])),
+];
+
+export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['par']): Part => {
+  const apart = keptOut(replay, causes);
+  const counted = (list: readonly string[]): readonly string[] => list.filter((premises) => !apart.includes(premises));
+  const outAtFirst = counted(premisesOut(replay.start));
+  const outAtLast = counted(premisesOut(replay.end));
+  const minutes = replay.end.clock.minute - replay.start.clock.minute;
+  const customerMinutes = Object.entries(minutesOut(replay))
+    .filter(([premises]) => !apart.includes(premises))
+    .reduce((sum, [, out]) => sum + out, 0);
+  const restored = outAtFirst.length === 0 ? null : (outAtFirst.length - outAtLast.length) / outAtFirst.length;
+  const pace = par === null || minutes === 0 ? 1 : Math.min(1, par.minutes / minutes);
+  return {
+    name: 'service',
+    value: restored === null ? null : Math.max(0, restored) * pace,
+    numbers: {
+      minutes,
+      customerMinutes,
+      customersOut: customersOut(replay.end),
+      restored: outAtFirst.length - outAtLast.length,
+      par: par?.minutes ?? null,
+      parCustomerMinutes: par?.customerMinutes ?? null,
+    },
+    says: [
+      `The call took ${minutes} minutes; ${outAtFirst.length - outAtLast.length} of ${outAtFirst.length} customers who could be restored have service again.`,
+      ...(apart.length > 0
+        ? [`${apart.length} premises had to stay disconnected until made right; those minutes do not count.`]
+        : []),
+    ],
+  };
+};
