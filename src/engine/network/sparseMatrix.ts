@@ -41,10 +41,11 @@ export function addEntry(matrix: SparseMatrix, row: number, column: number, re: 
 /** |re| + |im|: within a factor of the square root of two of the magnitude, and cheaper. */
 export const size1 = (re: number, im: number): number => Math.abs(re) + Math.abs(im);
 
+/** Within 1e-150 to 1e150, so that products of factors neither overflow nor vanish. */
 function powerOfTwoBelow(x: number): number {
   let power = 1;
-  while (power > x) power /= 2;
-  while (power * 2 <= x) power *= 2;
+  while (power > x && power > 1e-150) power /= 2;
+  while (power * 2 <= x && power < 1e150) power *= 2;
   return power;
 }
 

@@ -97,7 +97,7 @@ export function spiceDeck(elements: readonly NetworkElement[], options: DeckOpti
   if (options.print === true) {
     lines.push('.control', 'set numdgt=12', 'run');
     for (const node of named) lines.push(`print v(${spiceNode(node)})`);
-    lines.push('.endc');
+    lines.push('quit', '.endc');
   }
   lines.push('.end');
   return `${lines.join('\n')}\n`;
