@@ -1,0 +1,24 @@
+/** Acknowledging the call to the dispatcher; the second worker sets out at that moment. */
+import { type ActKind, event, outcome } from './kind.ts';
+
+/** What stands in the dispatcher's book once the call is acknowledged. */
+export const acknowledged = 'acknowledged';
+
+export const acknowledge: ActKind<'acknowledge'> = {
+  minutes: () => 0,
+  refuse: (world) => (world.orders.reported.includes(acknowledged) ? 'the call is acknowledged already' : null),
+  apply: (world) => {
+    const { minute } = world.clock;
+    const { secondMin, secondName } = world.given.crew;
+    const people = world.people.map((person) =>
+      person.role === 'second' && person.at === null ? { ...person, arrivesAt: minute + secondMin } : person,
+    );
+    return outcome(
+      { ...world, people, orders: { ...world.orders, reported: [...world.orders.reported, acknowledged] } },
+      [event('said', 'dispatcher', `Acknowledged. ${capital(secondName)} can be there in ${secondMin} minutes.`)],
+    );
+  },
+  offers: () => [{ act: { act: 'acknowledge' }, label: 'Acknowledge the call', by: 'radio', about: 'dispatcher' }],
+};
+
+const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);

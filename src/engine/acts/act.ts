@@ -1,0 +1,91 @@
+/**
+ * The one step of a drill: World and act in, World and what was perceived out. In order: the clock runs on for the
+ * act's minutes; the act's own file changes what it touches; the circuit settles; exposures are judged from the act's
+ * reach; what can be perceived now enters knowledge. An impossible act gives the very same World and a reason.
+ */
+import { settle } from '../circuit/settle.ts';
+import type { Operation } from '../circuit/types.ts';
+import { exposuresOf } from '../hazards/exposuresOf.ts';
+import type { Exposure, Reach } from '../hazards/types.ts';
+import { format, formatNumber } from '../units/formatQuantity.ts';
+import type { Dimension } from '../units/unitTable.ts';
+import { partById } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
+import { passMinutes } from './clock.ts';
+import { event } from './kind.ts';
+import { kindOf } from './kinds.ts';
+import { perceive } from './perceive.ts';
+import { standHere, standing } from './presence.ts';
+import type { Act, ActResult, WorldEvent } from './types.ts';
+
+/** Why the act is impossible now; null when it can be done. */
+export function refusalOf(world: World, act: Act): string | null {
+  if (world.ended !== null) return 'the drill is over';
+  return kindOf(act.act).refuse(world, act);
+}
+
+/** Whole minutes that the act takes. */
+export const minutesOf = (world: World, act: Act): number => kindOf(act.act).minutes(world, act);
+
+/** One step; never throws for what a trainee can cause. */
+export function act(world: World, intent: Act): ActResult {
+  const reason = refusalOf(world, intent);
+  if (reason !== null) return { ok: false, world, reason };
+  const minutes = minutesOf(world, intent);
+  const passed = passMinutes(world, minutes);
+  const done = kindOf(intent.act).apply(passed.world, intent);
+  const settled = settle(done.world);
+  const reach = done.reach.length > 0 ? done.reach : standingFor(done.world, minutes);
+  const exposures = reach.flatMap((each) => exposuresOf(each, passed.world, settled.world));
+  const struck = exposures.find(({ strikes }) => strikes);
+  const events = [...passed.events, ...done.events, ...operationEvents(settled.world, settled.operations)];
+  if (struck) {
+    const ended: World = { ...settled.world, ended: 'struck' };
+    return {
+      ok: true,
+      world: ended,
+      events: [...events, event('struck', struck.part, struckWords(struck))],
+      reach,
+      exposures,
+    };
+  }
+  const perceived = perceive(world, settled.world);
+  return { ok: true, world: perceived.world, events: [...events, ...perceived.events], reach, exposures };
+}
+
+/** Being there for the act's minutes is all that most acts bring near anything. */
+function standingFor(world: World, minutes: number): readonly Reach[] {
+  const person = world.people.find(({ role }) => role === 'trainee');
+  return minutes > 0 && person?.at != null ? [standing(world, minutes * 60)] : [];
+}
+
+/** A device that operates is heard and seen where it hangs; in a house only by who stands there. */
+function operationEvents(world: World, operations: readonly Operation[]): readonly WorldEvent[] {
+  const near = standHere(world)?.near ?? null;
+  return operations
+    .map(({ part }) => partById(world, part))
+    .filter(({ premises }) => premises === null || premises === near)
+    .map((part) =>
+      event(
+        'operated',
+        part.id,
+        part.premises === null ? `A bang and a flash: ${part.name}.` : `A snap: ${part.name}.`,
+      ),
+    );
+}
+
+const dimensions: Readonly<Record<string, Dimension>> = {
+  V: 'voltage',
+  A: 'current',
+  m: 'length',
+  'cal/cm2': 'arcEnergy',
+};
+
+/** One sober line with its number. */
+function struckWords({ mechanism, now, quantities }: Exposure): string {
+  const first = now[0] ?? quantities[0];
+  if (!first) return `You are hurt: ${mechanism}. The drill ends here.`;
+  const dimension = dimensions[first.unit];
+  const value = dimension ? format(first.value, dimension, 'metric') : `${formatNumber(first.value)} ${first.unit}`;
+  return `You are hurt: ${first.name}, ${value}. The drill ends here.`;
+}

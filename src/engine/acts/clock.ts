@@ -1,0 +1,86 @@
+/** The drill's clock in whole minutes: weather by its timeline, people who arrive, the dispatcher's answer, wet tools. */
+import { toolKind } from '../catalogue/tools.ts';
+import type { Minutes } from '../units/quantities.ts';
+import type { Person, Site, Tool, World } from '../world/types.ts';
+import { answerClearance } from './clearance.ts';
+import { besideTruck } from './go.ts';
+import { event } from './kind.ts';
+import type { WorldEvent } from './types.ts';
+
+/** Minutes after which a wiped stick is wet again where everything is (estimate). */
+export const wetAgainAfter: Minutes = 30;
+/** Wetness of the place from which tools get wet (estimate; 0 dry, 1 streaming). */
+export const wetsTools = 0.5;
+
+type Happening = { readonly world: World; readonly events: readonly WorldEvent[] };
+
+/** Lets the minutes pass, each with what is due in it. */
+export function passMinutes(world: World, minutes: Minutes): Happening {
+  let now: Happening = { world, events: [] };
+  for (let i = 0; i < minutes; i++) {
+    const next = { ...now.world, clock: { minute: now.world.clock.minute + 1 } };
+    now = happenings.reduce<Happening>(
+      (sofar, happen) => {
+        const { world: after, events } = happen(sofar.world);
+        return { world: after, events: [...sofar.events, ...events] };
+      },
+      { world: next, events: now.events },
+    );
+  }
+  return now;
+}
+
+function weather(world: World): Happening {
+  const due = world.site.weather.filter(({ atMinute }) => atMinute === world.clock.minute);
+  if (due.length === 0) return { world, events: [] };
+  const changes = due.map(({ atMinute: _, ...change }) => change);
+  const site: Site = Object.assign({}, world.site, ...changes);
+  return {
+    world: { ...world, site },
+    events: weatherWords(world.site, site).map((words) => event('weather', null, words)),
+  };
+}
+
+function weatherWords(before: Site, after: Site): readonly string[] {
+  const words = [];
+  if (after.skyLux !== before.skyLux) words.push(after.skyLux > before.skyLux ? 'It gets lighter.' : 'It gets darker.');
+  if (after.visibilityM !== before.visibilityM) {
+    words.push(after.visibilityM > before.visibilityM ? 'The air clears.' : 'The air thickens.');
+  }
+  if (after.wetness !== before.wetness) {
+    words.push(after.wetness > before.wetness ? 'Everything gets wetter.' : 'Surfaces begin to dry.');
+  }
+  return words;
+}
+
+function arrivals(world: World): Happening {
+  const due = world.people.filter((person) => person.at === null && person.arrivesAt === world.clock.minute);
+  if (due.length === 0) return { world, events: [] };
+  const place = besideTruck(world);
+  const arrive = (person: Person): Person => (due.includes(person) ? { ...person, at: place } : person);
+  return {
+    world: { ...world, people: world.people.map(arrive) },
+    events: due.map((person) => event('arrived', person.id, `${capital(person.name)} is here, at the truck.`)),
+  };
+}
+
+function dispatcher(world: World): Happening {
+  return answerClearance(world) ?? { world, events: [] };
+}
+
+function wetting(world: World): Happening {
+  if (world.site.wetness < wetsTools) return { world, events: [] };
+  const wets = (tool: Tool): boolean =>
+    !tool.wet &&
+    toolKind(tool.kind).barrier === 'stick' &&
+    world.clock.minute - (tool.checks.wipe?.minute ?? 0) >= wetAgainAfter;
+  if (!world.tools.some(wets)) return { world, events: [] };
+  return {
+    world: { ...world, tools: world.tools.map((tool) => (wets(tool) ? { ...tool, wet: true } : tool)) },
+    events: [],
+  };
+}
+
+const happenings = [weather, arrivals, dispatcher, wetting];
+
+const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);

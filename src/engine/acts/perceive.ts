@@ -1,0 +1,87 @@
+/**
+ * What enters knowledge without being asked for: sounds loud enough above the background, marks so strong that nobody
+ * overlooks them, and sounds that stop. Everything fainter takes listening or looking.
+ */
+import { backgroundAt, heardFrom } from '../senses/heardFrom.ts';
+import { signsFrom } from '../senses/signsFrom.ts';
+import type { Heard } from '../senses/types.ts';
+import type { Decibels } from '../units/quantities.ts';
+import type { Knowledge, World } from '../world/types.ts';
+import { event } from './kind.ts';
+import { onFoot, standHere } from './presence.ts';
+import type { WorldEvent } from './types.ts';
+
+/** Margin from which a sign is noticed unasked (senses/types.ts). */
+const noticed = 3;
+/** Decibels above the background from which a sound is noticed unasked (estimate). */
+const loud: Decibels = 6;
+
+type Perceived = { readonly world: World; readonly events: readonly WorldEvent[] };
+
+const soundsAt = (world: World, which: 'loud' | 'all'): readonly Heard[] => {
+  const stand = standHere(world);
+  if (!stand || onFoot(world)) return [];
+  const all = heardFrom(world, stand.id);
+  return which === 'all' ? all : all.filter(({ level }) => level >= backgroundAt(world, stand.id) + loud);
+};
+
+/** Sounds from here into knowledge, each told once from a stand; 'all' tells them again. */
+export function hear(world: World, which: 'loud' | 'all'): Perceived {
+  const stand = standHere(world);
+  if (!stand) return { world, events: [] };
+  const sounds = soundsAt(world, which);
+  const known = (id: string): boolean =>
+    world.knowledge.heard.some((entry) => entry.sign === id && entry.stand === stand.id);
+  const fresh = sounds.filter(({ id }) => !known(id));
+  const { minute } = world.clock;
+  const heard: Knowledge['heard'] = [
+    ...world.knowledge.heard,
+    ...fresh.map(({ id }) => ({ sign: id, stand: stand.id, minute })),
+  ];
+  const told = which === 'all' ? sounds : fresh;
+  const events = told.map(({ id, caption }) => event('heard', id, sentence(caption)));
+  const after = fresh.length > 0 ? { ...world, knowledge: { ...world.knowledge, heard } } : world;
+  if (which === 'all' && events.length === 0)
+    return { world: after, events: [event('heard', null, 'Nothing but the place itself.')] };
+  return { world: after, events };
+}
+
+/** Strong marks from here into knowledge, as looks by eye that nobody asked for. */
+function see(world: World): Perceived {
+  const stand = standHere(world);
+  if (!stand || onFoot(world)) return { world, events: [] };
+  const known = (id: string): boolean =>
+    world.knowledge.looks.some((look) => look.stand === stand.id && look.seen.includes(id));
+  const fresh = signsFrom(world, stand.id, 'eyes').filter(
+    (sign) => sign.sense === 'see' && sign.perceived && sign.margin >= noticed && !known(sign.id),
+  );
+  if (fresh.length === 0) return { world, events: [] };
+  const { minute } = world.clock;
+  const looks: Knowledge['looks'] = [
+    ...world.knowledge.looks,
+    ...fresh.map((sign) => ({ part: sign.part, aid: 'eyes', stand: stand.id, minute, seen: [sign.id] })),
+  ];
+  return {
+    world: { ...world, knowledge: { ...world.knowledge, looks } },
+    events: fresh.map((sign) => event('seen', sign.part, sentence(sign.words))),
+  };
+}
+
+/** Sounds that were there before and are not any more, at the same stand. */
+function stopped(before: World, after: World): readonly WorldEvent[] {
+  const [from, to] = [standHere(before), standHere(after)];
+  if (!from || from.id !== to?.id) return [];
+  const now = new Set(soundsAt(after, 'all').map(({ id }) => id));
+  return soundsAt(before, 'loud')
+    .filter(({ id }) => !now.has(id))
+    .map(({ id, caption }) => event('heard', id, `Not heard any more: ${caption}.`));
+}
+
+/** What the trainee notices unasked once the act is done. */
+export function perceive(before: World, after: World): Perceived {
+  const heard = hear(after, 'loud');
+  const seen = see(heard.world);
+  return { world: seen.world, events: [...stopped(before, after), ...heard.events, ...seen.events] };
+}
+
+const sentence = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;

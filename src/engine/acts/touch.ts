@@ -1,0 +1,32 @@
+/** A hand on bare metal, gloved or not. */
+import { componentKind } from '../catalogue/components.ts';
+import { type ActKind, event, outcome } from './kind.ts';
+import { beyondReach, glovesOn, standing, through } from './presence.ts';
+
+export const touch: ActKind<'touch'> = {
+  minutes: () => 0,
+  refuse: (world, act) => beyondReach(world, act.point, null),
+  apply: (world, act) =>
+    outcome(
+      world,
+      [
+        event(
+          'done',
+          act.point.split('/')[0] ?? null,
+          glovesOn(world) ? 'You lay a gloved hand on it.' : 'You lay a hand on it.',
+        ),
+      ],
+      [{ ...standing(world, 3), touches: [{ point: act.point, through: through(world, null) }] }],
+    ),
+  offers: (world) =>
+    world.parts.flatMap((part) =>
+      Object.keys(componentKind(part.kind).points)
+        .sort()
+        .map((terminal) => ({
+          act: { act: 'touch', point: `${part.id}/${terminal}` },
+          label: `Touch the ${part.name} (${terminal}) with the hand`,
+          by: 'hands',
+          about: part.id,
+        })),
+    ),
+};
