@@ -44,8 +44,9 @@ export const arrester = builder({
           [
             [0.004, 0, -size.drop * 0.52],
             [-0.012, 0.01, -size.drop * 0.62],
-            [-0.03, 0.014, -size.drop * 0.85],
-            [-0.05, 0, -size.drop * 1.1],
+            [-0.02, 0.014, -size.drop * 0.8],
+            [-0.05, 0.01, -size.drop * 0.98],
+            [-0.085, 0.004, -size.drop * 1.04],
             [-size.reach + 0.02, 0, -size.drop],
           ],
           18,

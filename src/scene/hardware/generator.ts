@@ -29,7 +29,7 @@ const frame = (a: Assembly, s: SetSize): void => {
         [x, e * y, z * 0.6],
         [x, e * y, low],
       ],
-      34,
+      26,
     );
     a.add('polymerBlack', wire(hoop, 0.014, 8));
     a.add('polymerBlack', rod([e * x, -y, low], [e * x, y, low], 0.014, 8));
@@ -81,9 +81,15 @@ const engine = (a: Assembly, s: SetSize): void => {
 
 const alternator = (a: Assembly, s: SetSize): void => {
   const y = -s.length * 0.2;
-  a.add('aluminium', rod([0, y - 0.13, 0.24], [0, y + 0.14, 0.24], 0.1, 22));
+  const fins = Array.from({ length: 9 }, (_, i) => -0.1 + i * 0.024).flatMap((z) => [
+    [0.1, z] as const,
+    [0.106, z + 0.002] as const,
+    [0.106, z + 0.008] as const,
+    [0.1, z + 0.01] as const,
+  ]);
+  const body = turned([[0.09, -0.13], [0.1, -0.12], ...fins, [0.1, 0.13], [0.09, 0.14]], 22);
+  a.add('aluminium', body.rotateX(-Math.PI / 2).translate(0, y, 0.24));
   a.add('steelDark', rod([0, y - 0.15, 0.24], [0, y - 0.13, 0.24], 0.092, 22));
-  for (let i = 0; i < 9; i++) a.add('aluminium', ring([0, y - 0.08 + i * 0.022, 0.24], [0, 1, 0], 0.1, 0.0045));
   a.add('rust', block([-0.12, y + 0.02, 0.38], [0.14, 0.26, 0.12], 0.3));
   a.add('steelDark', rod([-0.12, y - 0.1, 0.4], [-0.12, y - 0.18, 0.4], 0.016, 10));
 };

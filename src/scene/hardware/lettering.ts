@@ -2,16 +2,16 @@
 import { BoxGeometry, type BufferGeometry } from 'three';
 
 const glyphs: Readonly<Record<string, string>> = {
-  '0': '0006 0646 4640 4000',
-  '1': '1020 2006 0616',
-  '2': '0646 4643 4303 0300 0040',
-  '3': '0646 4640 0343 0040',
+  0: '1636 3645 4541 4130 3010 1001 0105 0516',
+  1: '1030 2026 2614',
+  2: '0516 1636 3645 4544 4400 0040',
+  3: '0516 1636 3645 4544 4433 3323 3342 4241 4130 3010 1001',
   '4': '0603 0343 4640',
-  '5': '4606 0603 0343 4340 4000',
-  '6': '4606 0600 0040 4043 4303',
+  5: '4606 0603 0333 3342 4241 4130 3010 1001',
+  6: '3616 1605 0501 0110 1030 3041 4142 4233 3303',
   '7': '0646 4620',
-  '8': '0646 4640 4000 0006 0343',
-  '9': '4000 4046 4606 0603 0343',
+  8: '1636 3645 4544 4433 3313 1304 0405 0516 1302 0201 0110 1030 3041 4142 4233',
+  9: '1030 3041 4145 4536 3616 1605 0504 0413 1343',
   A: '0005 0516 1636 3645 4540 0343',
   B: '0006 0636 3645 4544 4433 3303 3342 4241 4130 3000',
   C: '4606 0600 0040',
@@ -43,9 +43,9 @@ const glyphs: Readonly<Record<string, string>> = {
 
 /**
  * Characters as raised strokes in the plane y, z, read when looked at from +x, centred on the origin.
- * `height` of a character, m; unknown characters leave a gap.
+ * `height` of a character, m; unknown characters leave a gap. `pieces` a stroke, to be bent.
  */
-export const lettering = (text: string, height: number, thick = 0.0006): BufferGeometry[] => {
+export const lettering = (text: string, height: number, thick = 0.0006, pieces = 1): BufferGeometry[] => {
   const unit = height / 6;
   const pitch = 5.6 * unit;
   const left = -((text.length - 1) * pitch + 4 * unit) / 2;
@@ -55,7 +55,7 @@ export const lettering = (text: string, height: number, thick = 0.0006): BufferG
       const [y0 = 0, z0 = 0, y1 = 0, z1 = 0] = [...s].map(Number);
       const dy = (y1 - y0) * unit;
       const dz = (z1 - z0) * unit;
-      const g = new BoxGeometry(thick, Math.sqrt(dy * dy + dz * dz) + 0.8 * unit, 0.85 * unit);
+      const g = new BoxGeometry(thick, Math.sqrt(dy * dy + dz * dz) + 0.8 * unit, 0.85 * unit, 1, pieces, 1);
       g.rotateX(Math.atan2(dz, dy));
       g.translate(thick / 2, left + i * pitch + ((y0 + y1) / 2) * unit, ((z0 + z1) / 2 - 3) * unit);
       shapes.push(g);

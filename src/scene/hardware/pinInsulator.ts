@@ -4,30 +4,28 @@
  * across `side` at right angles. Size: groove above the origin, diameter of the pole's top.
  */
 import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
+import { step } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
-import { bar, bolt, rod } from './shapes.ts';
+import { bar, bolt, plate, rod } from './shapes.ts';
 
 /** Height of the insulator over its base and of the conductor's centre in the top groove, m. */
 const crown = 0.127;
-const seat = 0.1185;
+const seat = 0.1196;
 
-/** Presses the top groove into the crown, along local y. */
+/** Presses a smooth saddle into the crown along local y; normals below the crown stay as turned. */
 const grooved = (g: BufferGeometry): BufferGeometry => {
   const p = g.getAttribute('position');
   const was = g.getAttribute('normal').clone();
-  const pressed = new Set<number>();
-  for (let i = 0; i < p.count; i++) {
-    const z = p.getZ(i);
-    const x = Math.abs(p.getX(i));
-    if (z < 0.1 || x > 0.02) continue;
-    const floor = 0.1125 + 0.0145 * (x / 0.02) ** 2.2;
-    if (z > floor) pressed.add(i);
-    p.setZ(i, Math.min(z, floor));
-  }
+  const z = Array.from({ length: p.count }, (_, i) => p.getZ(i));
+  z.forEach((h, i) => {
+    p.setZ(i, h - 0.0125 * step(0.096, 0.117, h) * Math.exp(-((p.getX(i) / 0.0125) ** 2)));
+  });
   g.computeVertexNormals();
   const now = g.getAttribute('normal');
-  for (let i = 0; i < p.count; i++) if (!pressed.has(i)) now.setXYZ(i, was.getX(i), was.getY(i), was.getZ(i));
+  z.forEach((h, i) => {
+    if (h < 0.096) now.setXYZ(i, was.getX(i), was.getY(i), was.getZ(i));
+  });
   return g;
 };
 
@@ -36,8 +34,24 @@ const poleTopPin = (a: Assembly, base: number, radius: number): void => {
   a.add('zinc', bar([face, 0, -0.44], [face, 0, -0.02], 0.05, 0.007, [1, 0, 0]));
   for (const y of [-0.024, 0.024])
     a.add('zinc', bar([face - 0.008, y, -0.44], [face - 0.008, y, -0.02], 0.018, 0.005, [0, 1, 0]));
-  a.add('zinc', bar([face, 0, -0.03], [0.022, 0, 0.09], 0.046, 0.009, [1, 0, 0.6]));
-  a.add('zinc', bar([0.022, 0, 0.075], [0, 0, base - 0.04], 0.038, 0.02, [1, 0, 0]));
+  const web = plate(
+    [
+      [face - 0.004, -0.06],
+      [face + 0.004, -0.06],
+      [face + 0.004, 0.0],
+      [0.016, base - 0.085],
+      [0.014, base - 0.06],
+      [0.014, base - 0.045],
+      [-0.014, base - 0.045],
+      [-0.014, base - 0.075],
+      [0.004, base - 0.1],
+      [face - 0.022, -0.01],
+      [face - 0.004, -0.03],
+    ],
+    0.03,
+    0.004,
+  );
+  a.add('zinc', web.rotateX(Math.PI / 2).translate(0, 0.015, 0));
   for (const z of [-0.12, -0.37]) {
     a.add('zinc', bolt([face + 0.003, 0, z], [1, 0, 0]));
     a.add('zinc', bolt([-radius - 0.001, 0, z], [-1, 0, 0]));

@@ -1,21 +1,21 @@
 /**
  * Wood pole. Origin: groundline on the axis. Text: brand (class and length), burnt in about 1.2 m above ground on `side`.
- * Size: height above ground, diameters at top and groundline, roof slope.
+ * Size: height above ground, diameters at top and groundline, fall of the roof to both sides of the line.
  */
 import { BufferAttribute, BufferGeometry } from 'three';
 import { builder } from './assembly.ts';
 import { lettering } from './lettering.ts';
-import { poleRadius, poleWall } from './poleShape.ts';
+import { type PoleSize, poleRadius, poleWall } from './poleShape.ts';
 
-const roof = (height: number, radius: number, slope: number): BufferGeometry => {
-  const n = 36;
-  const position = [0, 0, height + radius * slope * 0.5];
+const roof = (size: PoleSize & { roof: number }): BufferGeometry => {
+  const n = 48;
+  const radius = (size.topDiameter / 2) * 1.003;
+  const position = [0, 0, size.height];
   const uv = [0.5, 0.5];
   for (let i = 0; i <= n; i++) {
     const a = (i / n) * 2 * Math.PI;
-    const x = radius * Math.cos(a);
     const y = radius * Math.sin(a);
-    position.push(x, y, height + 0.5 * slope * (radius - Math.abs(y)));
+    position.push(radius * Math.cos(a), y, size.height - size.roof * Math.abs(y) + 0.0008);
     uv.push(0.5 + 0.48 * Math.cos(a), 0.5 + 0.48 * Math.sin(a));
   }
   const g = new BufferGeometry();
@@ -28,11 +28,10 @@ const roof = (height: number, radius: number, slope: number): BufferGeometry => 
 
 export const pole = builder({
   kind: 'pole',
-  size: { height: 10.36, topDiameter: 0.2, groundDiameter: 0.29, roof: 0.5, below: 0.3 },
+  size: { height: 10.36, topDiameter: 0.2, groundDiameter: 0.29, roof: 0.3, below: 0.3 },
   build: (a, size, part) => {
-    a.add('wood', poleWall(size, part.seed, size.below));
-    const r = size.topDiameter / 2;
-    a.add('woodEnd', roof(size.height - 0.001, r * 1.004, size.roof * 0.4));
+    a.add('wood', poleWall(size, part.seed, size.below, size.roof));
+    a.add('woodEnd', roof(size));
     part.text.split('|').forEach((line, i) => {
       const z = 1.32 - 0.075 * i;
       for (const g of lettering(line, 0.045, 0.004)) {

@@ -43,7 +43,7 @@ const opening = (c: Check, z: number, height: number): number => {
 const spiral = 0.035;
 
 /** Wall of the pole with its checks cut in; colours darken grooves and butt and bleach the top. */
-export const poleWall = (size: PoleSize, seed: number, below: number): BufferGeometry => {
+export const poleWall = (size: PoleSize, seed: number, below: number, roof = 0): BufferGeometry => {
   const checks = checksOf(size, seed);
   const columns: { a: number; check: Check | null; sign: number }[] = [];
   for (let i = 0; i < 36; i++) {
@@ -72,7 +72,7 @@ export const poleWall = (size: PoleSize, seed: number, below: number): BufferGeo
       const lump = 1 + 0.012 * (noise((column.a / 6.2832) * 5, z * 1.4 + 40, seed, 5, 997) - 0.5);
       const r = round * lump - (c && column.sign === 0 ? c.depth * open : 0);
       const a = column.a + spiral * z + (c ? (column.sign * Math.max(0.0004, c.half * open)) / round : 0);
-      position.push(r * Math.cos(a), r * Math.sin(a), z);
+      position.push(r * Math.cos(a), r * Math.sin(a), z === size.height ? z - roof * Math.abs(round * Math.sin(a)) : z);
       uv.push((column.a + spiral * z) / (2 * Math.PI), z / 3);
       const patch = noise((column.a / 6.2832) * 4, z * 0.8 + 20, seed + 3, 4, 997);
       const butt = step(0.9, 0, z);

@@ -12,7 +12,7 @@ import {
   Vector2,
   Vector3,
 } from 'three';
-import { RoundedBoxGeometry } from 'three/addons/geometries/RoundedBoxGeometry.js';
+import { chamferBox } from './chamfer.ts';
 import type { Point } from './types.ts';
 
 export type Profile = readonly (readonly [number, number])[];
@@ -45,12 +45,45 @@ export const soften = (profile: Profile, times: number): Profile => {
   return line;
 };
 
-/** Body of revolution about z of a profile [radius, z] that runs upward on its outer side. */
-export const turned = (profile: Profile, segments = 32): BufferGeometry =>
-  new LatheGeometry(
+const same = (p: readonly [number, number], q: readonly [number, number] | undefined): boolean =>
+  q !== undefined && p[0] === q[0] && p[1] === q[1];
+
+/** Leaves out triangles without area: at the axis and where doubled points make a sharp edge. */
+const withoutSlivers = (g: BufferGeometry): BufferGeometry => {
+  const p = g.getAttribute('position');
+  const index = g.getIndex()?.array ?? [];
+  const keep: number[] = [];
+  const [a, b, c] = [new Vector3(), new Vector3(), new Vector3()];
+  for (let i = 0; i < index.length; i += 3) {
+    const [j, k, l] = [index[i] as number, index[i + 1] as number, index[i + 2] as number];
+    a.fromBufferAttribute(p, j);
+    b.fromBufferAttribute(p, k).sub(a);
+    c.fromBufferAttribute(p, l).sub(a);
+    if (b.cross(c).lengthSq() > 1e-22) keep.push(j, k, l);
+  }
+  g.setIndex(keep);
+  return g;
+};
+
+/** Body of revolution about z of a profile [radius, z] that runs upward on its outer side; v of the texture by length. */
+export const turned = (given: Profile, segments = 32): BufferGeometry => {
+  const profile = given.filter(
+    (p, i) => !(i === 0 && same(p, given[1])) && !(i === given.length - 1 && same(p, given[i - 1])),
+  );
+  const g = new LatheGeometry(
     profile.map(([r, z]) => new Vector2(r, z)),
     segments,
   ).rotateX(Math.PI / 2);
+  const run = [0];
+  profile.forEach((p, i) => {
+    const q = profile[i + 1];
+    if (q) run.push((run[i] as number) + Math.sqrt((q[0] - p[0]) ** 2 + (q[1] - p[1]) ** 2));
+  });
+  const uv = g.getAttribute('uv');
+  const total = run[run.length - 1] as number;
+  for (let i = 0; i < uv.count; i++) uv.setY(i, (run[i % profile.length] as number) / total);
+  return withoutSlivers(g);
+};
 
 /** Moves z to point from `a` towards `b`, with the origin at `a`. */
 export const along = (a: Vector3, b: Vector3): Matrix4 => {
@@ -71,7 +104,7 @@ export const rod = (a: Point, b: Point, radius: number, sides = 10, radiusB = ra
 
 /** Bevelled box about its centre. */
 export const block = (centre: Point, size: Point, bevel = 0.15): BufferGeometry =>
-  new RoundedBoxGeometry(size[0], size[1], size[2], 1, Math.min(...size) * bevel).translate(...centre);
+  chamferBox(size[0], size[1], size[2], Math.min(...size) * Math.max(0.01, bevel)).translate(...centre);
 
 /** Bevelled flat bar from `a` to `b`, `width` across, `thick` in the direction nearest `face`. */
 export const bar = (a: Point, b: Point, width: number, thick: number, face: Point = [0, 0, 1]): BufferGeometry => {
@@ -79,10 +112,10 @@ export const bar = (a: Point, b: Point, width: number, thick: number, face: Poin
   const vb = vec(b);
   const l = va.distanceTo(vb);
   const x = vb.clone().sub(va).normalize();
-  const f = vec(face);
+  const f = Math.abs(vec(face).normalize().dot(x)) > 0.999 ? new Vector3(x.y, x.z, x.x) : vec(face);
   const z = f.sub(x.clone().multiplyScalar(f.dot(x))).normalize();
   const y = z.clone().cross(x);
-  return new RoundedBoxGeometry(l, width, thick, 1, Math.min(width, thick) * 0.22).applyMatrix4(
+  return chamferBox(l, width, thick, Math.min(width, thick, l) * 0.22).applyMatrix4(
     new Matrix4().makeBasis(x, y, z).setPosition(va.add(vb).multiplyScalar(0.5)),
   );
 };
@@ -91,6 +124,7 @@ export const bar = (a: Point, b: Point, width: number, thick: number, face: Poin
 export const plate = (outline: readonly (readonly [number, number])[], thick: number, bevel = 0.0015): BufferGeometry =>
   new ExtrudeGeometry(new Shape(outline.map(([x, y]) => new Vector2(x, y))), {
     depth: thick,
+    bevelEnabled: bevel > 0,
     bevelSize: bevel,
     bevelThickness: bevel,
     bevelSegments: 1,
@@ -98,7 +132,7 @@ export const plate = (outline: readonly (readonly [number, number])[], thick: nu
   });
 
 export const ring = (centre: Point, axis: Point, radius: number, wire: number, arc = Math.PI * 2): BufferGeometry =>
-  new TorusGeometry(radius, wire, 8, Math.max(8, Math.round(arc * 4)), arc).applyMatrix4(
+  new TorusGeometry(radius, wire, 7, Math.max(8, Math.round(arc * (radius > 0.06 ? 6 : 2.9))), arc).applyMatrix4(
     along(vec(centre), vec(centre).add(vec(axis))),
   );
 
@@ -110,7 +144,7 @@ export const bolt = (at: Point, out: Point, across = 0.027, washer = 0.057): Buf
   const head = new CylinderGeometry(across * 0.54, across * 0.58, across * 0.62, 6)
     .rotateX(Math.PI / 2)
     .translate(0, 0, seat + across * 0.31);
-  const tail = new CylinderGeometry(across * 0.29, across * 0.29, across * 0.5, 8)
+  const tail = new CylinderGeometry(across * 0.29, across * 0.29, across * 0.5, 6)
     .rotateX(Math.PI / 2)
     .translate(0, 0, seat + across * 0.8);
   const parts: BufferGeometry[] = [head.applyMatrix4(m), tail.applyMatrix4(m)];

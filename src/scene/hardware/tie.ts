@@ -23,7 +23,7 @@ interface Make {
 }
 
 const makes: Readonly<Record<string, Make>> = {
-  hand: { radius: 0.0021, wrapped: 0.115, pitch: 0.0095, wires: 1 },
+  hand: { radius: 0.0021, wrapped: 0.068, pitch: 0.0056, wires: 1 },
   preformed: { radius: 0.0017, wrapped: 0.42, pitch: 0.052, wires: 2 },
 };
 
@@ -98,7 +98,7 @@ export const tie = builder({
   kind: 'tie',
   states: ['whole', 'one-leg', 'broken'],
   variants: ['hand', 'preformed'],
-  size: { conductor: 0.0051, neck: 0.0312, drop: 0.0375 },
+  size: { conductor: 0.0051, neck: 0.0312, drop: 0.0386 },
   build: (a, size, part) => {
     const make = makes[part.variant] as Make;
     a.add('aluminium', wire(neckLoop(size, make.radius, part.variant === 'hand' ? 1.5 : 1), make.radius, 6));

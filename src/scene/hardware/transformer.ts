@@ -4,7 +4,7 @@
  * there, X3 left, X2 middle, X1 right (additive polarity). Text: rating stencilled on the wall. States: `whole`,
  * `no-strap` (ground strap from X2 to the tank missing). Size: tank diameter and height, kVA.
  */
-import { CylinderGeometry, Matrix4 } from 'three';
+import { BoxGeometry, type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { lettering } from './lettering.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
@@ -24,8 +24,8 @@ const standoff = 0.055;
 const hangers = (a: Assembly): void => {
   for (const z of [0, -spacing]) {
     for (const y of [-0.045, 0.045])
-      a.add('tankPaint', bar([0.012, y, z - 0.045], [standoff + 0.02, y, z - 0.045], 0.008, 0.09, [0, 0, 1]));
-    a.add('tankPaint', bar([0.008, 0, z - 0.08], [0.008, 0, z + 0.02], 0.115, 0.009, [1, 0, 0]));
+      a.add('lidPaint', bar([0.012, y, z - 0.045], [standoff + 0.02, y, z - 0.045], 0.008, 0.09, [0, 0, 1]));
+    a.add('lidPaint', bar([0.008, 0, z - 0.08], [0.008, 0, z + 0.02], 0.115, 0.009, [1, 0, 0]));
     a.add('zinc', bolt([0.012, 0, z], [1, 0, 0], 0.029, 0.05));
   }
 };
@@ -33,7 +33,7 @@ const hangers = (a: Assembly): void => {
 const lid = (a: Assembly, size: TankSize, k: readonly [number, number]): void => {
   const r = size.diameter / 2;
   const top = size.height;
-  a.add('tankPaint', turnedOf('tankLid', k));
+  a.add('lidPaint', turnedOf('tankLid', k));
   const clampRing = profileOf('tankLid', k);
   const rim = clampRing[4] as readonly [number, number];
   a.add('zinc', ring([0, 0, rim[1] - 0.002], [0, 0, 1], rim[0] + 0.001, 0.0045, Math.PI * 2));
@@ -64,7 +64,7 @@ const lid = (a: Assembly, size: TankSize, k: readonly [number, number]): void =>
     const m = new Matrix4()
       .makeRotationZ((s * Math.PI) / 2)
       .multiply(new Matrix4().makeTranslation(r - 0.002, 0.005, top - 0.17));
-    a.within(m, () => a.add('tankPaint', lug.rotateX(Math.PI / 2)));
+    a.within(m, () => a.add('lidPaint', lug.rotateX(Math.PI / 2)));
   }
   a.within(new Matrix4().makeRotationZ(0.62), () => {
     a.add('tinned', rod([r - 0.004, 0, top - 0.075], [r + 0.03, 0, top - 0.075], 0.012, 14));
@@ -79,7 +79,7 @@ const lid = (a: Assembly, size: TankSize, k: readonly [number, number]): void =>
 const highSide = (a: Assembly, size: TankSize): void => {
   const tilt = new Matrix4().makeTranslation(-0.02, 0, size.height + 0.012).multiply(new Matrix4().makeRotationY(0.06));
   a.within(tilt, () => {
-    a.add('zinc', new CylinderGeometry(0.06, 0.064, 0.012, 24).rotateX(Math.PI / 2).translate(0, 0, 0));
+    a.add('zinc', new CylinderGeometry(0.06, 0.064, 0.012, 18).rotateX(Math.PI / 2).translate(0, 0, 0));
     for (let i = 0; i < 3; i++) {
       const b = (i / 3) * 2 * Math.PI + 0.5;
       a.add('zinc', bolt([0.056 * Math.cos(b), 0.056 * Math.sin(b), 0.008], [0, 0, 1], 0.015, 0));
@@ -109,7 +109,7 @@ const lowSide = (a: Assembly, size: TankSize, strapped: boolean): void => {
       .multiply(new Matrix4().makeTranslation(r - 0.002, 0, z))
       .multiply(new Matrix4().makeRotationY(Math.PI / 2 - 0.18));
     a.within(out, () => {
-      a.add('tankPaint', new CylinderGeometry(0.033, 0.036, 0.012, 18).rotateX(Math.PI / 2).translate(0, 0, 0.004));
+      a.add('tankPaint', new CylinderGeometry(0.033, 0.036, 0.012, 12).rotateX(Math.PI / 2).translate(0, 0, 0.004));
       a.within(new Matrix4().makeTranslation(0, 0, 0.008), () => a.add('porcelainGrey', turnedOf('lowVoltageBushing')));
       a.add('tinned', rod([0, 0, 0.068], [0, 0, 0.115], 0.008, 10));
       a.add('bronze', block([0, 0, 0.1], [0.03, 0.03, 0.03], 0.2), bolt([-0.014, 0, 0.1], [-1, 0, 0], 0.018, 0));
@@ -125,27 +125,27 @@ const lowSide = (a: Assembly, size: TankSize, strapped: boolean): void => {
       [r + 0.03, 0.012, z - 0.12],
       [r + 0.012, 0.03, z - 0.16],
     ],
-    14,
+    9,
   );
-  a.add('copper', wire(strap, 0.0042, 7));
+  a.add('copper', wire(strap, 0.0042, 6));
   a.add('bronze', block([r + 0.01, 0.03, z - 0.165], [0.022, 0.03, 0.026]));
 };
 
 const wall = (a: Assembly, size: TankSize, kva: number, text: string): void => {
   const r = size.diameter / 2;
-  const face = (g: ReturnType<typeof block>): typeof g => {
+  const face = (g: BufferGeometry): BufferGeometry => {
     const p = g.getAttribute('position');
     for (let i = 0; i < p.count; i++) p.setX(i, p.getX(i) + Math.sqrt(Math.max(0, r * r - p.getY(i) ** 2)));
     return g;
   };
   const label = text || String(Math.round(kva));
   a.within(new Matrix4().makeRotationZ(-0.42), () => {
-    for (const g of lettering(label, 0.1, 0.001)) a.add('black', face(g).translate(0, 0, size.height * 0.36));
+    for (const g of lettering(label, 0.1, 0.0012, 2)) a.add('black', face(g).translate(0, 0, size.height * 0.36));
   });
-  a.add('aluminium', face(block([0.002, 0, size.height - 0.33], [0.003, 0.1, 0.065], 0.1)));
+  a.add('aluminium', face(new BoxGeometry(0.003, 0.1, 0.065, 1, 8, 1).translate(0.001, 0, size.height - 0.47)));
   for (const y of [-0.043, 0.043])
-    a.add('steelDark', face(rod([0.003, y, size.height - 0.33], [0.006, y, size.height - 0.33], 0.003, 6)));
-  a.add('tankPaint', block([r + 0.01, 0.08, 0.07], [0.03, 0.045, 0.05]));
+    a.add('steelDark', face(rod([0.003, y, size.height - 0.47], [0.006, y, size.height - 0.47], 0.003, 6)));
+  a.add('lidPaint', block([r + 0.01, 0.08, 0.07], [0.03, 0.045, 0.05]));
   a.add(
     'bronze',
     block([r + 0.034, 0.08, 0.07], [0.026, 0.03, 0.03], 0.2),
@@ -153,7 +153,7 @@ const wall = (a: Assembly, size: TankSize, kva: number, text: string): void => {
   );
   a.name('ground', [r + 0.036, 0.08, 0.058]);
   a.within(new Matrix4().makeRotationZ(2.2), () =>
-    a.add('tankPaint', bar([r, 0, 0.03], [r, 0, size.height - 0.04], 0.008, 0.003, [1, 0, 0])),
+    a.add('lidPaint', bar([r, 0, 0.03], [r, 0, size.height - 0.04], 0.008, 0.003, [1, 0, 0])),
   );
 };
 

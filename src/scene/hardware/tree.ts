@@ -18,6 +18,20 @@ const spray = (a: Assembly, at: Vector3, width: number, next: () => number, droo
   a.within(turn, () => a.add('leaves', g));
 };
 
+/** A conifer's branch: a hanging spray from the trunk outward. */
+const branch = (a: Assembly, z: number, azimuth: number, reach: number): void => {
+  const g = new PlaneGeometry(reach * 0.75, reach, 1, 2).translate(0, reach / 2, 0);
+  const p = g.getAttribute('position');
+  const n = g.getAttribute('normal');
+  for (let i = 0; i < p.count; i++) {
+    const t = p.getY(i) / reach;
+    p.setZ(i, -0.32 * reach * t * t - 0.25 * Math.abs(p.getX(i)));
+    n.setXYZ(i, p.getX(i) * 0.6, 0.5, 0.75);
+  }
+  const turn = new Matrix4().makeRotationZ(azimuth).setPosition(0, 0, z);
+  a.within(turn, () => a.add('needles', g));
+};
+
 export const tree = builder({
   kind: 'tree',
   variants: ['broadleaf', 'conifer', 'bush'],
@@ -35,11 +49,10 @@ export const tree = builder({
           0.8,
         ),
       );
-      for (let i = 0; i < 190; i++) {
-        const h = 0.1 + 0.9 * (i / 190);
-        const out = r * (1 - h) * (0.35 + 0.65 * next()) + 0.06;
-        const t = i * 2.4;
-        spray(a, new Vector3(out * Math.cos(t), out * Math.sin(t), s.height * h), 0.5 + r * 0.45 * (1 - h), next, 0.3);
+      for (let i = 0; i < 260; i++) {
+        const h = 0.07 + 0.93 * (i / 260) ** 0.9;
+        const reach = (r * (1.04 - h) + 0.1) * (0.75 + 0.35 * next());
+        branch(a, s.height * h, i * 2.4 + next(), reach);
       }
       return;
     }
@@ -80,7 +93,7 @@ export const tree = builder({
       const shell = 0.55 + 0.45 * Math.sqrt(next());
       const ring = Math.sqrt(1 - u * u) * r * shell * (0.82 + 0.3 * Math.sin(3 * t + part.seed));
       const z = s.height * (low + (1 - low) * (0.5 + 0.5 * u * shell));
-      spray(a, new Vector3(ring * Math.cos(t), ring * Math.sin(t), z), r * (0.42 + 0.22 * next()), next);
+      spray(a, new Vector3(ring * Math.cos(t), ring * Math.sin(t), z), r * (0.5 + 0.25 * next()), next);
     }
   },
 });

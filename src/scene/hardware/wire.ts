@@ -50,7 +50,7 @@ export const wire = (
   for (let i = 0; i < rows - 1; i++) {
     for (let k = 0; k < sides; k++) {
       const a = i * row + k;
-      index.push(a, a + row, a + 1, a + 1, a + row, a + row + 1);
+      index.push(a, a + 1, a + row, a + 1, a + row + 1, a + row);
     }
   }
   for (const end of [0, rows - 1]) {
@@ -68,8 +68,8 @@ export const wire = (
     uv.push(0.5, 0.5);
     for (let k = 0; k < sides; k++) {
       const next = (k + 1) % sides;
-      if (end === 0) index.push(start + k, start + next, start + sides);
-      else index.push(start + next, start + k, start + sides);
+      if (end === 0) index.push(start + next, start + k, start + sides);
+      else index.push(start + k, start + next, start + sides);
     }
   }
   const g = new BufferGeometry();

@@ -8,8 +8,8 @@ export const grass = (): DataTexture =>
   colours(512, 512, (u, v) => {
     const blade = 0.5 * noise(u * 170, v * 120, 1, 170, 120) + 0.5 * noise(u * 90 + v * 60, v * 90, 2, 90, 90);
     let c = mix(rgb(0x2f3a1c), rgb(0x6d7a3c), blade);
-    c = mix(c, rgb(0x8b8150), 0.6 * step(0.5, 0.75, layers(u, v, 3, 6, 6, 4)));
-    return mix(c, rgb(0x5a4a36), 0.7 * step(0.66, 0.78, layers(u, v, 4, 5, 5, 4)));
+    c = mix(c, rgb(0x7d7a48), 0.35 * step(0.4, 0.8, layers(u, v, 3, 6, 6, 4)));
+    return mix(c, rgb(0x5a4c38), 0.3 * step(0.55, 0.8, layers(u, v, 4, 9, 9, 3)));
   });
 
 const pebble = (u: number, v: number, n: number, seed: number): { d: number; shade: number } => {
@@ -47,7 +47,7 @@ export const asphalt = (): DataTexture =>
     const p = pebble(u, v, 90, 20);
     const c = mix(rgb(0x3a3b3c), rgb(0x6c6c6a), 0.65 * p.shade * step(0.6, 0.2, p.d) + 0.35 * layers(u, v, 6, 5, 5, 4));
     const crack = 1 - Math.abs(2 * layers(u, v, 7, 4, 4, 4) - 1);
-    return mix(c, [24, 24, 24], 0.85 * step(0.975, 0.995, crack));
+    return mix(c, [24, 24, 24], 0.45 * step(0.98, 0.998, crack) * step(0.5, 0.7, layers(u, v, 17, 3, 3, 2)));
   });
 
 export const concrete = (): DataTexture =>
@@ -63,7 +63,7 @@ export const boards = (): DataTexture =>
 export const boardShade = (): DataTexture =>
   colours(256, 256, (u, v) => {
     const f = (v * 8) % 1;
-    const k = 232 - 90 * step(0.12, 0, f) + 18 * layers(u, v, 4, 3, 48, 3) - 26 * layers(u, v, 5, 4, 2, 3);
+    const k = 226 - 105 * step(0.16, 0, f) + 14 * layers(u, v, 4, 3, 48, 3) - 12 * layers(u, v, 5, 2, 2, 4);
     return [k, k, k];
   });
 
@@ -87,9 +87,9 @@ export const bark = (): DataTexture =>
 
 /** A spray of leaves with holes; alpha cuts it out. */
 export const leaves = (): DataTexture => {
-  const blades = Array.from({ length: 90 }, (_, i) => {
+  const blades = Array.from({ length: 230 }, (_, i) => {
     const a = hash(i, 1, 8) * 2 * Math.PI;
-    const r = 0.44 * Math.sqrt(hash(i, 2, 8));
+    const r = 0.45 * Math.sqrt(hash(i, 2, 8));
     return { x: 0.5 + r * Math.cos(a), y: 0.5 + r * Math.sin(a), t: hash(i, 3, 8) * Math.PI, shade: hash(i, 4, 8) };
   });
   return colours(256, 256, (u, v) => {
@@ -98,8 +98,8 @@ export const leaves = (): DataTexture => {
     for (const b of blades) {
       const dx = u - b.x;
       const dy = v - b.y;
-      const p = (dx * Math.cos(b.t) + dy * Math.sin(b.t)) / 0.052;
-      const q = (dy * Math.cos(b.t) - dx * Math.sin(b.t)) / 0.021;
+      const p = (dx * Math.cos(b.t) + dy * Math.sin(b.t)) / 0.05;
+      const q = (dy * Math.cos(b.t) - dx * Math.sin(b.t)) / 0.022;
       const d = p * p + q * q;
       if (d < 1) {
         alpha = 255;
@@ -109,3 +109,15 @@ export const leaves = (): DataTexture => {
     return [...mix(rgb(0x27341a), rgb(0x5f7434), shade), alpha];
   });
 };
+
+/** A spray of needles on a hanging twig: stem along v, needles to both sides. */
+export const needles = (): DataTexture =>
+  colours(128, 256, (u, v) => {
+    const x = Math.abs(u - 0.5) * 2;
+    const reach = 0.95 * (1 - v) + 0.06;
+    const comb = (v * 34 - x * 3.4 + 40) % 1;
+    const twig = (v * 7 - x * 0.9 + 10) % 1;
+    const on = x < 0.04 || (x < reach && (comb < 0.55 || twig < 0.14));
+    const shade = 0.25 + 0.75 * hash(Math.floor(v * 34 - x * 3.4 + 40), u < 0.5 ? 1 : 2, 3);
+    return [...mix(rgb(0x1c2a1c), rgb(0x41573a), shade * (0.5 + 0.5 * x)), on ? 255 : 0];
+  });

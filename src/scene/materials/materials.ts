@@ -22,6 +22,7 @@ import {
   gravel,
   gravelNormals,
   leaves,
+  needles,
   shingles,
 } from './ground.ts';
 import { mottle, oxide, rustColour, spangle, strandNormals, streaks } from './metal.ts';
@@ -49,10 +50,10 @@ const make = () => {
   const painted = (color: number): MeshStandardMaterial => standard({ color, roughness: 0.48, map: streaksMap });
   const streaksMap = streaks();
   return {
-    porcelainBrown: glazed({ color: 0x5c2515, map: glaze }),
-    porcelainGrey: glazed({ color: 0xb4b9b6, map: glaze, roughness: 0.36 }),
+    porcelainBrown: glazed({ color: 0x45220f, map: glaze }),
+    porcelainGrey: glazed({ color: 0x8e9694, map: glaze, roughness: 0.36 }),
     bisque: plain(0xd8cdb8, 0.95),
-    polymer: standard({ color: 0x7b838a, roughness: 0.72, map: glaze }),
+    polymer: standard({ color: 0x878b8c, roughness: 0.72, map: glaze }),
     polymerBlack: plain(0x1d1e20, 0.6),
     zinc: standard({ color: 0xa9aeb0, roughness: 0.5, metalness: 0.72, map: zinc }),
     steelDark: plain(0x3a3c3e, 0.55, 0.6),
@@ -64,14 +65,15 @@ const make = () => {
       normalMap: strand,
     }),
     steelStrand: standard({ color: 0x84898c, roughness: 0.52, metalness: 0.7, normalMap: strand }),
-    bronze: plain(0x9a6a35, 0.42, 0.85),
-    tinned: plain(0xa9a69c, 0.45, 0.8),
+    bronze: standard({ color: 0x86704e, roughness: 0.5, metalness: 0.75, map: glaze }),
+    tinned: plain(0x98968f, 0.45, 0.8),
     copper: standard({ color: 0xffffff, roughness: 0.62, metalness: 0.45, map: oxide() }),
     copperFresh: plain(0xe08a52, 0.25, 1),
     insulation: plain(0x161719, 0.55),
-    tube: plain(0x6e4a2e, 0.5),
+    tube: plain(0x574a3c, 0.5),
     tankPaint: painted(0xaab1ae),
-    boxPaint: painted(0x9a9f9d),
+    lidPaint: standard({ color: 0xa4aba8, roughness: 0.5, map: glaze }),
+    boxPaint: standard({ color: 0x979d9b, roughness: 0.52, map: glaze }),
     wood: standard({
       color: 0xffffff,
       roughness: 0.92,
@@ -116,8 +118,10 @@ const make = () => {
     shingles: standard({ roughness: 0.95, map: shingles() }),
     bark: standard({ roughness: 1, map: bark() }),
     leaves: standard({ roughness: 0.9, map: leaves(), alphaTest: 0.5, side: DoubleSide }),
+    needles: standard({ roughness: 0.9, map: needles(), alphaTest: 0.5, side: DoubleSide }),
     mark: standard({
       roughness: 0.95,
+      envMapIntensity: 0.45,
       vertexColors: true,
       transparent: true,
       depthWrite: false,

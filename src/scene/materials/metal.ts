@@ -52,9 +52,9 @@ export const mottle = (): DataTexture =>
 /** Painted tank: rain streaks from the top, dust, a few specks; near white. */
 export const streaks = (): DataTexture =>
   colours(256, 256, (u, v) => {
-    const streak = layers(u, v, 8, 42, 1, 3) * step(0.25, 1, v);
+    const streak = layers(u, v, 8, 42, 1, 3) * step(0.35, 0.85, v);
     const dust = layers(u, v, 9, 6, 6, 4);
-    const k = 1 - 0.2 * step(0.4, 0.75, streak) - 0.13 * step(0.45, 0.8, dust);
+    const k = 1 - 0.13 * step(0.4, 0.75, streak) - 0.1 * step(0.45, 0.8, dust);
     const c = mix(rgb(0xf2f2ee), rgb(0xb9ad98), 0.4 * step(0.5, 0.8, streak));
     const speck = noise(u * 90, v * 90, 10, 90, 90) > 0.985 ? 0.75 : 1;
     return scale(c, k * speck);

@@ -25,27 +25,41 @@ const knotAt = (u: number, v: number): number => {
 };
 
 const grain = (u: number, v: number): number => {
-  const bend = 0.02 * layers(u, v, 31, 4, 3, 2) + 0.012 / (0.5 + knotAt(u, v));
+  const bend = 0.02 * layers(u, v, 31, 4, 3, 2) + 0.0022 / (0.35 + knotAt(u, v));
   return 0.6 * layers(u + bend, v, 11, 48, 3, 3) + 0.4 * noise((u + bend) * 192, v * 10, 12, 192, 10);
 };
 
+const splits = Array.from({ length: 30 }, (_, i) => ({
+  u: (i + 0.2 + 0.6 * hash(i, 1, 6)) / 30,
+  v: hash(i, 2, 6),
+  length: 0.08 + 0.3 * hash(i, 3, 6) ** 2,
+  half: 0.0007 + 0.0016 * hash(i, 4, 6) ** 2,
+}));
+
+/** Depth of the fine splits, 0 to 1. */
 const checks = (u: number, v: number): number => {
-  const w = 0.008 * layers(u, v, 41, 3, 5, 2);
-  const ridge = 1 - Math.abs(2 * noise((u + w) * 34, v * 4, 21, 34, 4) - 1);
-  const broken = layers(u, v, 22, 12, 9, 2);
-  return step(0.955, 0.995, ridge) * step(0.42, 0.6, broken);
+  const bend = 0.012 * (layers(u, v, 41, 6, 4, 3) - 0.5);
+  let depth = 0;
+  for (const s of splits) {
+    const du = Math.abs(u + bend - s.u);
+    const dv = (v - s.v + 2) % 1;
+    if (dv > s.length || du > 0.006) continue;
+    const t = dv / s.length;
+    depth = Math.max(depth, step(1, 0.4, du / (s.half * (0.3 + 4 * t * (1 - t)))));
+  }
+  return depth;
 };
 
-const pale: Rgb = rgb(0xa39888);
-const brown: Rgb = rgb(0x6d5844);
-const dark: Rgb = rgb(0x453729);
+const pale: Rgb = rgb(0xaca69b);
+const brown: Rgb = rgb(0x7a6d5e);
+const dark: Rgb = rgb(0x4c4238);
 
 export const woodColour = (): DataTexture =>
   colours(512, 512, (u, v) => {
     const g = grain(u, v);
     const patch = layers(u, v, 51, 4, 3, 3);
     let c = mix(brown, pale, step(0.3, 0.72, 0.55 * patch + 0.45 * g));
-    c = mix(c, dark, 0.75 * step(0.58, 0.32, g));
+    c = mix(c, dark, 0.6 * step(0.56, 0.32, g));
     c = mix(c, dark, 0.5 * step(0.62, 0.8, layers(u, v, 61, 14, 1, 3)));
     const k = knotAt(u, v);
     c = mix(c, dark, 0.75 * step(1.1, 0.55, k) + 0.25 * step(2, 1.1, k));
