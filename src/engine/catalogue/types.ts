@@ -107,10 +107,23 @@ export interface ComponentKind {
   readonly endPoints: readonly string[];
   /** Allowed positions by state name; the first is the default. */
   readonly states: Readonly<Record<string, readonly string[]>>;
+  /** `allowed`: the only sizes that the tables behind it know. */
   readonly values: Readonly<
-    Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
+    Record<
+      string,
+      {
+        readonly default: number;
+        readonly dimension: string;
+        readonly doc: string;
+        readonly allowed?: readonly number[];
+      }
+    >
   >;
-  readonly words: Readonly<Record<string, { readonly default: string; readonly doc: string }>>;
+  readonly words: Readonly<
+    Record<string, { readonly default: string; readonly doc: string; readonly allowed?: readonly string[] }>
+  >;
+  /** A scenario may list it as equipment of a pole; the rest comes with framing, spans and premises. */
+  readonly equipment?: true;
   readonly branches: (part: PartView) => readonly Branch[];
   readonly solids: (part: PartView) => readonly Solid[];
   readonly features: readonly Feature[];

@@ -1,7 +1,8 @@
 /** What the catalogue says of a kind: that it exists, its states, its words, and its values with their dimensions. */
-import { componentKind, componentKinds, isComponentKind } from '../catalogue/components.ts';
+import { componentKind, componentKinds } from '../catalogue/components.ts';
 import { faultKind, faultKinds, isFaultKind } from '../catalogue/faults.ts';
 import { toolKinds } from '../catalogue/tools.ts';
+import { format } from '../units/formatQuantity.ts';
 import { parseQuantity } from '../units/parseQuantity.ts';
 import { type Dimension, dimensions } from '../units/unitTable.ts';
 import { oneOf, type Path, type Refusal, shown } from './problem.ts';
@@ -9,7 +10,10 @@ import { groupIn, type Row, rowsIn, textIn } from './rows.ts';
 import type { WrittenValues } from './schema/equipment.ts';
 import type { Written } from './up.ts';
 
-type Values = Readonly<Record<string, { readonly dimension: string }>>;
+type Values = Readonly<Record<string, { readonly dimension: string; readonly allowed?: readonly number[] }>>;
+
+/** Kinds that a scenario may list as equipment of a pole. */
+export const equipmentKinds = componentKinds.filter(({ equipment }) => equipment).map(({ id }) => id);
 
 const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 const isDimension = (word: string): word is Dimension => dimensions.some((known) => known === word);
@@ -37,43 +41,60 @@ const unknownName = (path: Path, name: string, what: string, known: readonly str
   ...(known.length === 0 ? { expected: `no ${what} of this kind` } : oneOf(known, name)),
 });
 
+const entryOf = <T>(entries: Readonly<Record<string, T>>, name: string): T | undefined =>
+  Object.hasOwn(entries, name) ? entries[name] : undefined;
+
+/** 15 kVA, 25 kVA …: allowed sizes as people write them. */
+const sizes = (allowed: readonly number[], dimension: Dimension): string[] =>
+  allowed.map((size) => format(size, dimension, 'us'));
+
+const checkValue = (path: Path, value: string | number, values: Values, name: string): Refusal[] => {
+  const dimension = dimensionOf(values, name);
+  const parsed = parseQuantity(value, dimension);
+  const refuse = (expected: string, nearest?: string): Refusal[] => [
+    { path, found: shown(value), expected, ...(nearest && { nearest }) },
+  ];
+  if (!parsed.ok) return refuse(parsed.expected, parsed.nearest);
+  const allowed = values[name]?.allowed;
+  if (allowed && !allowed.includes(parsed.value)) return refuse(oneOf(sizes(allowed, dimension), undefined).expected);
+  return parsed.value > 0 ? [] : refuse('more than zero');
+};
+
 const checkValues = (path: Path, written: Written, values: Values): Refusal[] =>
   Object.entries(written).flatMap(([key, value]) => {
     const name = valueName(values, key);
     if (name === undefined) return [unknownName(path, key, 'value', Object.keys(values).map(kebab))];
     if (typeof value !== 'string' && typeof value !== 'number') return [];
-    const parsed = parseQuantity(value, dimensionOf(values, name));
-    if (parsed.ok && parsed.value >= 0) return [];
-    const expected = parsed.ok ? 'zero or more' : parsed.expected;
-    const nearest = parsed.ok ? undefined : parsed.nearest;
-    return [{ path: [...path, key], found: shown(value), expected, ...(nearest && { nearest }) }];
+    return checkValue([...path, key], value, values, name);
+  });
+
+/** Names among `entries`, each with one of its words where only some are allowed. */
+const checkWords = <T>(
+  path: Path,
+  written: Written,
+  what: string,
+  entries: Readonly<Record<string, T>>,
+  allowedOf: (entry: T) => readonly string[] | undefined,
+): Refusal[] =>
+  Object.entries(written).flatMap(([name, word]) => {
+    const entry = entryOf(entries, name);
+    if (entry === undefined) return [unknownName(path, name, what, Object.keys(entries))];
+    const allowed = allowedOf(entry);
+    if (!allowed || typeof word !== 'string' || allowed.includes(word)) return [];
+    return [{ path: [...path, name], found: shown(word), ...oneOf(allowed, word) }];
   });
 
 const checkEquipment = ({ path, fields }: Row): Refusal[] => {
   const id = textIn(fields, 'kind');
   if (id === undefined) return [];
-  if (!isComponentKind(id))
-    return [
-      unknownKind(
-        path,
-        id,
-        componentKinds.map((known) => known.id),
-      ),
-    ];
-  const kind = componentKind(id);
-  const states = Object.entries(groupIn(fields, 'state')).flatMap(([name, position]) => {
-    const positions = kind.states[name];
-    if (positions === undefined) return [unknownName([...path, 'state'], name, 'state', Object.keys(kind.states))];
-    if (typeof position !== 'string' || positions.includes(position)) return [];
-    return [{ path: [...path, 'state', name], found: shown(position), ...oneOf(positions, position) }];
-  });
-  const terminals = Object.keys(groupIn(fields, 'nets')).filter((name) => !kind.terminals.includes(name));
-  const words = Object.keys(groupIn(fields, 'words')).filter((name) => !Object.hasOwn(kind.words, name));
+  if (!equipmentKinds.includes(id)) return [unknownKind(path, id, equipmentKinds)];
+  const { states, terminals, words, values } = componentKind(id);
+  const nets = Object.fromEntries(terminals.map((terminal) => [terminal, terminal]));
   return [
-    ...states,
-    ...terminals.map((name) => unknownName([...path, 'nets'], name, 'terminal', kind.terminals)),
-    ...words.map((name) => unknownName([...path, 'words'], name, 'word', Object.keys(kind.words))),
-    ...checkValues([...path, 'values'], groupIn(fields, 'values'), kind.values),
+    ...checkWords([...path, 'state'], groupIn(fields, 'state'), 'state', states, (positions) => positions),
+    ...checkWords([...path, 'nets'], groupIn(fields, 'nets'), 'terminal', nets, () => undefined),
+    ...checkWords([...path, 'words'], groupIn(fields, 'words'), 'word', words, ({ allowed }) => allowed),
+    ...checkValues([...path, 'values'], groupIn(fields, 'values'), values),
   ];
 };
 

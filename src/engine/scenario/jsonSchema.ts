@@ -1,9 +1,9 @@
 /** The written form as JSON Schema 2020-12, so that an editor completes and checks a scenario while it is written. */
 import { z } from 'zod';
-import { componentKinds } from '../catalogue/components.ts';
 import { faultKinds } from '../catalogue/faults.ts';
 import { toolKinds } from '../catalogue/tools.ts';
 import { unitTable } from '../units/unitTable.ts';
+import { equipmentKinds } from './checkKinds.ts';
 import { byCodeUnit } from './order.ts';
 import { fieldNotes } from './schema/field.ts';
 import { scenarioSchema } from './schema/scenario.ts';
@@ -14,7 +14,7 @@ type JsonSchema = z.core.JSONSchema.BaseSchema;
 const withUnit = '^\\s*[+\\-\\u2212\\u2013]?[\\d.].*[^\\d.,\\s]\\s*$';
 
 const kindWords = {
-  component: () => componentKinds.map(({ id }) => id),
+  equipment: () => [...equipmentKinds],
   tool: () => toolKinds.map(({ id }) => id),
   fault: () => faultKinds.filter(({ benign }) => !benign).map(({ id }) => id),
   'look-alike': () => faultKinds.filter(({ benign }) => benign).map(({ id }) => id),

@@ -13,7 +13,9 @@ export const bare = (schema: z.ZodType): z.ZodType => {
 };
 
 const next = (schema: z.ZodType, step: string | number): z.ZodType | undefined => {
-  if (schema instanceof z.ZodObject) return schema.shape[step] as z.ZodType | undefined;
+  if (schema instanceof z.ZodObject) {
+    return Object.hasOwn(schema.shape, step) ? (schema.shape[step] as z.ZodType) : undefined;
+  }
   if (schema instanceof z.ZodArray) return schema.element as z.ZodType;
   return schema instanceof z.ZodRecord ? (schema.valueType as z.ZodType) : undefined;
 };

@@ -96,6 +96,19 @@ describe('object prototypes', () => {
   });
 });
 
+describe('names that every object has', () => {
+  test.each(['state', 'words', 'nets', 'values'])('among the %s of equipment are told, not called', (group) => {
+    const text = small.replace('kind: cutout', `kind: cutout, ${group}: { toString: x.y, valueOf: x.y }`);
+    expect(told(text)).toHaveLength(2);
+  });
+
+  test.each(['toString', 'valueOf', '__proto__'])('such as %s are no kinds', (name) => {
+    expect(told(small.replace('kind: stick', `kind: ${name}`))).toHaveLength(1);
+    expect(told(small.replace('kind: cutout', `kind: ${name}`))).toHaveLength(1);
+    expect(told(small.replace('kind: pin-insulator-cracked', `kind: ${name}`))).toHaveLength(1);
+  });
+});
+
 describe('markup', () => {
   test.each([
     '<b>x</b>',

@@ -3,6 +3,7 @@
  * the tube; a melted link lets the tube drop open. Dimensions and stray capacitances: typical, common practice.
  */
 import { complex } from '../../math/complex.ts';
+import { linkSizes } from '../../standards/fuseLinks.ts';
 import type { ComponentKind } from '../types.ts';
 import { isIn, joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
 
@@ -55,10 +56,13 @@ const clamp: ComponentKind = {
   source: 'common practice',
 };
 
+const links = linkSizes.flatMap((size) => [`${size}K`, `${size}T`]);
+
 const cutout: ComponentKind = {
   ...plain,
   id: 'cutout',
   name: 'fused cutout',
+  equipment: true,
   terminals: ['top', 'bottom'],
   nets: { top: 'top', bottom: 'h1' },
   points: { top: [0, -0.12, 0.2], bottom: [0, -0.16, -0.2] },
@@ -67,7 +71,7 @@ const cutout: ComponentKind = {
     linkAmps: { default: 10, dimension: 'current', doc: 'Rating of the fuse link' },
     bodyOhms: { default: 5e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
   },
-  words: { link: { default: '10K', doc: 'Fuse link in the tube' } },
+  words: { link: { default: '10K', doc: 'Fuse link in the tube', allowed: links } },
   branches: (part) => [
     ...(isIn(part, 'position', 'closed') && isIn(part, 'link', 'sound')
       ? [
@@ -175,6 +179,7 @@ const arrester: ComponentKind = {
   ...plain,
   id: 'arrester',
   name: 'arrester',
+  equipment: true,
   terminals: ['line', 'foot'],
   nets: { line: 'top', foot: 'upper' },
   points: { line: [0, 0, 0.26], foot: [0, 0, -0.1] },

@@ -2,7 +2,12 @@
  * Centre-tapped pole-mount transformer: one bushing up to the cutout, H2 and X2 on the tank. Windings and magnetising branch
  * from standards/transformer.ts; stray capacitances are typical orders of magnitude, from memory.
  */
-import { interlacedSplit, magnetisingAdmittance, transformerRatings } from '../../standards/transformer.ts';
+import {
+  interlacedSplit,
+  magnetisingAdmittance,
+  transformerRatings,
+  transformerSizes,
+} from '../../standards/transformer.ts';
 import type { ComponentKind, PartView } from '../types.ts';
 import { joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
 
@@ -17,6 +22,7 @@ const transformer: ComponentKind = {
   ...plain,
   id: 'transformer',
   name: 'transformer',
+  equipment: true,
   terminals: ['h1', 'tank', 'x1', 'x2', 'x3'],
   nets: { h1: 'h1', tank: 'tank', x1: 'x1', x2: 'x2', x3: 'x3' },
   points: {
@@ -27,7 +33,7 @@ const transformer: ComponentKind = {
     x3: [0.12, -0.25, 0.28],
   },
   values: {
-    va: { default: 25000, dimension: 'apparentPower', doc: 'Rating' },
+    va: { default: 25000, dimension: 'apparentPower', doc: 'Rating', allowed: transformerSizes },
     primaryVolts: { default: 7200, dimension: 'voltage', doc: 'Rated volts of the primary winding' },
     halfVolts: { default: 120, dimension: 'voltage', doc: 'Rated volts of each half of the secondary' },
   },

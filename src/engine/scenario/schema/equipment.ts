@@ -19,7 +19,7 @@ export const sideField = () =>
 /** Equipment of the written form. */
 export const equipmentSchema = group('A piece of equipment on a pole.', {
   id: dotted({ doc: 'The pole, a dot, and its name there.', example: 'p2.cutout' }),
-  kind: kind('component', { doc: 'Kind of component, from the catalogue.', example: 'cutout' }),
+  kind: kind('equipment', { doc: 'Kind of equipment, from the catalogue.', example: 'cutout' }),
   height: quantity('length', {
     doc: 'Mounting height above ground; where the framing puts it if left out.',
     example: '29 ft',
