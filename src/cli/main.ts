@@ -1,8 +1,12 @@
 /** The command line's entry: the list of verbs, standard streams and files, the exit code. */
 import { type Register, readTextFile } from './io.ts';
 import { run } from './run.ts';
+import { register as check } from './verbs/check.ts';
+import { register as circuit } from './verbs/circuit.ts';
+import { register as replay } from './verbs/replay.ts';
+import { register as schema } from './verbs/schema.ts';
 
-const verbs: Register[] = [];
+const verbs: readonly Register[] = [check, replay, circuit, schema];
 
 // A reader that stops early, such as `head`, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

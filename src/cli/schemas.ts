@@ -1,34 +1,22 @@
 /** JSON Schemas that the command line can print, by name; each also lies in `shared/schema/` as `<name>.schema.json`. */
 import { z } from 'zod';
+import { actJsonSchema, logJsonSchema } from '../engine/acts/logForm.ts';
 import { scenarioJsonSchema } from '../engine/scenario/jsonSchema.ts';
+import { checkReportSchema } from './schemas/checkReport.ts';
+import { circuitReportSchema } from './schemas/circuitReport.ts';
+import { replayReportSchema } from './schemas/replayReport.ts';
 
-const problem = z
-  .strictObject({
-    file: z.string().describe('The file as it was named.'),
-    line: z.int().min(1).describe('Line, from 1.'),
-    column: z.int().min(1).describe('Column, from 1.'),
-    path: z.string().describe('Where in the form, such as poles[1].length; empty for the file as a whole.'),
-    found: z.string().describe('What stands there.'),
-    expected: z.string().describe('What should stand there.'),
-    nearest: z.string().optional().describe('The nearest word that is allowed, if one is near.'),
-    message: z.string().describe('All of it in one sentence.'),
-  })
-  .describe('One problem of a file.');
+const printed = (title: string, schema: z.ZodType) => (): object => {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'output', target: 'draft-2020-12' });
+  return { $schema, title, ...rest };
+};
 
-const checked = z
-  .array(
-    z
-      .strictObject({
-        file: z.string().describe('The file as it was named.'),
-        ok: z.boolean().describe('Whether it is a good scenario.'),
-        problems: z.array(problem).describe('Its problems in order of place; empty if it is good.'),
-      })
-      .describe('One file.'),
-  )
-  .describe('What `loose-tie check --json` prints: one object a file.');
-
-/** Schema makers by name. */
+/** Schema makers by name: files first, then what `--json` prints by verb. */
 export const schemas: Readonly<Record<string, () => object>> = {
   scenario: scenarioJsonSchema,
-  check: () => z.toJSONSchema(checked, { io: 'output', target: 'draft-2020-12' }),
+  log: logJsonSchema,
+  act: actJsonSchema,
+  check: printed('What loose-tie check --json prints', checkReportSchema),
+  circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),
+  replay: printed('What loose-tie replay --json prints', replayReportSchema),
 };

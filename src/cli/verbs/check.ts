@@ -2,23 +2,18 @@
 import type { Command } from 'commander';
 import { limits } from '../../engine/scenario/limits.ts';
 import { parse } from '../../engine/scenario/parse.ts';
-import type { Problem } from '../../engine/scenario/problem.ts';
 import { build } from '../../engine/world/build.ts';
 import { type Io, type Register, writeJson } from '../io.ts';
+import type { CheckReport } from '../schemas/checkReport.ts';
 
-/** One file's outcome, as `check --json` prints it. */
-export interface CheckedFile {
-  readonly file: string;
-  readonly ok: boolean;
-  readonly problems: readonly Problem[];
-}
+type CheckedFile = CheckReport[number];
 
 /** Characters beyond ASCII take up to four bytes. */
 const largestFile = 4 * limits.fileLength;
 
 const checkFile = (file: string, io: Io): CheckedFile => {
   const parsed = parse(io.readFile(file, largestFile), file, { parts: (scenario) => build(scenario, '').parts });
-  return parsed.ok ? { file, ok: true, problems: [] } : { file, ok: false, problems: parsed.problems };
+  return parsed.ok ? { file, ok: true, problems: [] } : { file, ok: false, problems: [...parsed.problems] };
 };
 
 const print = ({ file, ok, problems }: CheckedFile, io: Io): void => {

@@ -2,13 +2,12 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { netlistOf } from '../../engine/circuit/netlistOf.ts';
 import { settle } from '../../engine/circuit/settle.ts';
-import { limits } from '../../engine/scenario/limits.ts';
-import { parse } from '../../engine/scenario/parse.ts';
 import { build } from '../../engine/world/build.ts';
 import type { World } from '../../engine/world/types.ts';
 import { printReport, reportOf } from '../circuit/reportOf.ts';
 import { ground, mend, type SetState, setState } from '../circuit/sceneState.ts';
-import { BadUse, type Io, type Register, writeJson } from '../io.ts';
+import { type Io, type Register, writeJson } from '../io.ts';
+import { readScenario } from '../readScenario.ts';
 import { circuitReportSchema } from '../schemas/circuitReport.ts';
 
 interface Options {
@@ -29,12 +28,8 @@ const wholeNumber = (value: string): number => {
 };
 
 function readScene(io: Io, file: string, seed: number): World {
-  const parsed = parse(io.readFile(file, 4 * limits.fileLength), file, {
-    parts: (scenario) => build(scenario, '').parts,
-  });
-  if (parsed.ok) return build(parsed.scenario, parsed.hash, seed);
-  const lines = parsed.problems.map((problem) => `  ${file}:${problem.line}:${problem.column} ${problem.message}`);
-  throw new BadUse(`${file} is no valid scenario:\n${lines.join('\n')}`);
+  const { scenario, hash } = readScenario(io, file);
+  return build(scenario, hash, seed);
 }
 
 function circuit(io: Io, file: string, options: Options): void {

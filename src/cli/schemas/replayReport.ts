@@ -1,0 +1,101 @@
+/** What `replay --json` prints, as a schema that its JSON Schema is generated from. SI units. */
+import { z } from 'zod';
+
+const text = z.string().min(1);
+const minute = z.number().nonnegative().describe('minutes since the call came in');
+const names = z.array(text);
+
+const quantity = z.strictObject({ name: text, value: z.number(), unit: text.describe('SI unit, or cal/cm2') });
+const mechanism = z.enum(['contact', 'approach', 'flash', 'drop', 'fall', 'struck-by', 'barrier-loss']);
+const severity = z.enum(['fatal', 'serious', 'minor', 'damage']);
+
+const part = z.strictObject({
+  name: z.enum(['recognition', 'order', 'control', 'exposure', 'service']),
+  value: z.number().min(0).max(1).nullable().describe('null: nothing to judge'),
+  numbers: z.record(z.string(), z.number().nullable()),
+  says: z.array(text),
+});
+
+const finding = z.strictObject({
+  finding: text,
+  on: text,
+  condition: text,
+  minute,
+  outcome: z.enum(['hit', 'false-call', 'correct-no-hazard', 'not-perceivable']),
+  cause: text.nullable(),
+});
+
+const exposure = z.strictObject({
+  hazard: text,
+  mechanism,
+  part: text,
+  who: text,
+  severity,
+  potentiallyFatal: z.boolean(),
+  quantities: z.array(quantity).describe('at the credible worst'),
+  now: z.array(quantity).describe('as it stood at that moment'),
+  strikes: z.boolean().describe('really reached somebody'),
+  causes: names,
+  failed: names.describe('preconditions that did not hold'),
+  limit: text,
+  source: text,
+  minute,
+  step: z.int().nonnegative().describe('index of the log entry'),
+  act: text,
+  known: z.boolean().describe('signs of all its causes had been perceived before'),
+});
+
+const cause = z.strictObject({
+  cause: text,
+  kind: text,
+  on: text,
+  weight: z.number().positive(),
+  found: z.boolean(),
+  minute: minute.nullable(),
+  lookedNotCalled: z.boolean(),
+  perceivableFrom: z.array(z.strictObject({ stand: z.string(), aid: text, sign: text })),
+  hazards: names,
+});
+
+const lookAlike = z.strictObject({ lookAlike: text, kind: text, on: text, called: z.boolean(), tellApart: z.string() });
+
+const control = z.strictObject({
+  hazard: text,
+  control: text,
+  minute,
+  worked: z.boolean(),
+  level: text,
+  planned: z.boolean(),
+  failed: names,
+});
+
+const hazard = z.strictObject({
+  id: text,
+  mechanism,
+  part: text,
+  point: text.nullable(),
+  severity,
+  potentiallyFatal: z.boolean(),
+  quantities: z.array(quantity),
+  causes: names,
+  words: text,
+});
+
+export const replayReportSchema = z.strictObject({
+  scenario: text,
+  scenarioHash: text,
+  engine: text,
+  verdict: z.enum(['pass', 'remarks', 'fail']),
+  reasons: z.array(text).min(1),
+  parts: z.array(part).length(5),
+  findings: z.array(finding),
+  causes: z.array(cause),
+  lookAlikes: z.array(lookAlike),
+  exposures: z.array(exposure),
+  controls: z.array(control),
+  hazards: z.array(hazard),
+  worldHash: text,
+  end: z.enum(['closed-out', 'handed-over', 'struck']).nullable(),
+});
+
+export type ReplayReport = z.infer<typeof replayReportSchema>;
