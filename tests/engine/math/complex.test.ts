@@ -4,6 +4,7 @@ import {
   abs,
   add,
   arg,
+  type Complex,
   complex,
   conj,
   div,
@@ -14,6 +15,8 @@ import {
   sub,
   ZERO,
 } from '../../../src/engine/math/complex.ts';
+
+fc.configureGlobal({ seed: 20 });
 
 const part = fc.double({ min: -1e6, max: 1e6, noNaN: true }).filter((x) => x === 0 || Math.abs(x) > 1e-6);
 const number = fc.record({ re: part, im: part });

@@ -9,6 +9,8 @@ import {
   scaled,
 } from '../../../src/engine/network/sparseMatrix.ts';
 
+fc.configureGlobal({ seed: 20 });
+
 type Dense = readonly (readonly (readonly [number, number])[])[];
 
 function sparse(dense: Dense): SparseMatrix {

@@ -5,6 +5,8 @@ import { spiceDeck } from '../../../src/engine/network/spiceDeck.ts';
 import { nodeFromSpice, spiceNode } from '../../../src/engine/network/spiceNames.ts';
 import { admittance, impedance, OMEGA, randomNetwork, shuffled, source, transformer, winding } from './elements.ts';
 
+fc.configureGlobal({ seed: 20 });
+
 describe('names in a deck', () => {
   test('every node name comes home', () => {
     fc.assert(
