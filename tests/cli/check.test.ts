@@ -5,8 +5,9 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { readTextFile } from '../../src/cli/io.ts';
 import { run } from '../../src/cli/run.ts';
+import type { CheckReport } from '../../src/cli/schemas/checkReport.ts';
 import { schemas } from '../../src/cli/schemas.ts';
-import { type CheckedFile, register } from '../../src/cli/verbs/check.ts';
+import { register } from '../../src/cli/verbs/check.ts';
 import { root } from '../../src/setup/run.mjs';
 import { emptyFolder } from '../setup/tinyProject.ts';
 
@@ -60,7 +61,7 @@ describe('with --json', () => {
   test('an array with one object a file is all that is printed', async () => {
     const { code, out, err } = await check('--json', good, bad);
     expect({ code, err }).toEqual({ code: 1, err: '' });
-    const [first, second] = JSON.parse(out) as CheckedFile[];
+    const [first, second] = JSON.parse(out) as CheckReport;
     expect(first).toEqual({ file: good, ok: true, problems: [] });
     expect(second).toMatchObject({ file: bad, ok: false });
     expect(second?.problems[0]).toMatchObject({ file: bad, line: 28, column: 28, nearest: 'cutout' });

@@ -63,6 +63,6 @@ test.each(['scenarios', 'toString', '__proto__'])(
   async (name) => {
     const { code, out, err } = await schema(name);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toContain('there is scenario, check');
+    expect(err).toContain('there is scenario, log, act');
   },
 );
