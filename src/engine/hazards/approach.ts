@@ -1,0 +1,122 @@
+/**
+ * Coming near what is alive at more than 300 V: the gap between body or hands and bare metal against the minimum approach distance of
+ * 29 CFR 1910.269 Table R-6 (phase to ground). The volts of the table are phase to phase: to ground times sqrt(3), up to 750 V as they are (note 2).
+ * Hands may be inside with rubber gloves that count ((l)(3)(iii)(A)); a cover counts when rated. Hands move anywhere within
+ * reach while somebody works or strikes, else the body stands still. Left out: conductive things held, other people,
+ * movement by surprise beyond what the table includes.
+ */
+
+import { toolKind } from '../catalogue/tools.ts';
+import { netAt } from '../circuit/elementsOf.ts';
+import { minimumApproach } from '../standards/approachDistance.ts';
+import type { Metres, Volts } from '../units/quantities.ts';
+import { personById, toolById } from '../world/edit.ts';
+import type { PointId, World } from '../world/types.ts';
+import { type BareMetal, bareMetal } from './bareMetal.ts';
+import { barrierOf, ratingFor } from './barrier.ts';
+import type { Meeting } from './meeting.ts';
+import { liveIn, type Moment } from './moment.ts';
+import { bodyGap, handsGap } from './personSpace.ts';
+import { failing, precondition } from './preconditions.ts';
+import type { Quantity, Reach } from './types.ts';
+
+/** Up to here the rule keeps no distance, only contact is avoided. */
+const NO_DISTANCE: Volts = 300;
+/** Farther than this no row of the table that a distribution line reaches applies. */
+const FAR: Metres = 3;
+const SINGLE_PHASE: Volts = 750;
+const TWO_WORKERS: Volts = 600;
+
+/** Volts to enter the table with. */
+export const tableVolts = (toGround: Volts): Volts => (toGround <= SINGLE_PHASE ? toGround : ratingFor(toGround));
+
+/** Minimum approach distance to a part at so many volts to ground; zero up to 300 V. */
+export const approachDistance = (world: World, toGround: Volts): Metres =>
+  toGround <= NO_DISTANCE ? 0 : minimumApproach(tableVolts(toGround), 'phase-to-ground', world.site.altitudeM).metres;
+
+const glovesOf = (world: World, who: string): string | null =>
+  personById(world, who)?.wearing.find((id) => {
+    const tool = toolById(world, id);
+    return tool !== null && toolKind(tool.kind).barrier === 'gloves';
+  }) ?? null;
+
+const isCovered = (world: World, part: string, volts: Volts): boolean =>
+  precondition(world, 'cover-rated', { part, volts: ratingFor(volts) });
+
+interface Near {
+  readonly metal: BareMetal;
+  readonly gap: Metres;
+  readonly limit: Metres;
+  readonly volts: Volts;
+  readonly node: string;
+  readonly failed: readonly string[];
+}
+
+function near(reach: Reach, moment: Moment, metal: BareMetal, touched: ReadonlySet<string>): Near | null {
+  const { world } = moment;
+  const body = bodyGap(reach, metal.path);
+  const hands = reach.works || reach.disturbs !== null ? handsGap(world, reach, metal.path) : Number.POSITIVE_INFINITY;
+  if (Math.min(body, hands) > FAR) return null;
+  const live = liveIn(moment, metal.point, NO_DISTANCE);
+  if (live === null || metal.nets.some((net) => touched.has(net))) return null;
+  const gloves = glovesOf(world, reach.who);
+  const barrier = barrierOf(world, reach.who, { stick: null, gloves }, live.volts);
+  const gap = barrier.holds ? body : Math.min(body, hands);
+  const limit = approachDistance(world, live.volts);
+  if (gap >= limit || isCovered(world, metal.part, live.volts)) return null;
+  const covered = world.covers.some(({ part }) => part === metal.part) ? ['cover-rated'] : [];
+  return { metal, gap, limit, volts: live.volts, node: live.node, failed: [...barrier.failed, ...covered] };
+}
+
+const quantitiesOf = ({ gap, limit }: Near, volts: Volts): readonly Quantity[] => [
+  { name: 'voltage to ground', value: volts, unit: 'V' },
+  { name: 'distance', value: gap, unit: 'm' },
+  { name: 'minimum approach distance', value: limit, unit: 'm' },
+];
+
+/** One a net: the metal that is farthest inside. */
+function nearest(found: readonly Near[]): readonly Near[] {
+  const byNet = new Map<string, Near>();
+  for (const each of found) {
+    const known = byNet.get(each.node);
+    if (known === undefined || each.gap - each.limit < known.gap - known.limit) byNet.set(each.node, each);
+  }
+  return [...byNet.values()];
+}
+
+const voltsNow = (moment: Moment, point: PointId): Volts => {
+  const state = moment.present.point(point);
+  return state.live ? state.volts : 0;
+};
+
+/** Metal inside the minimum distance that nothing covers and no glove is for. */
+export function approach(reach: Reach, moment: Moment): readonly Meeting[] {
+  const { world } = moment;
+  const byHand = reach.touches.filter(({ through }) => through.stick === null);
+  const touched = new Set(byHand.map(({ point }) => netAt(world, point)));
+  const found = bareMetal(world).flatMap((metal) => near(reach, moment, metal, touched) ?? []);
+  return nearest(found).map((each) => {
+    const { point, part } = each.metal;
+    const now = voltsNow(moment, point);
+    const alone = each.volts > TWO_WORKERS && reach.aloft ? failing(world, ['second-qualified']) : [];
+    const dead = failing(world, ['tested-dead', 'detector-proved', 'grounded'], { point });
+    return {
+      hazard: `approach:${point}`,
+      mechanism: 'approach',
+      part,
+      point,
+      who: reach.who,
+      severity: 'fatal',
+      potentiallyFatal: true,
+      quantities: quantitiesOf(each, each.volts),
+      now: quantitiesOf(each, now),
+      strikes: false,
+      failed: [...new Set([...each.failed, ...alone, ...dead])].sort(),
+      limit: 'minimum approach distance',
+      source: minimumApproach(tableVolts(each.volts), 'phase-to-ground', world.site.altitudeM).source,
+      measure: each.volts,
+      measureNow: now,
+      words: 'Whoever comes nearer than the distance can be reached by it without a touch.',
+    };
+  });
+}

@@ -1,0 +1,73 @@
+/**
+ * What the World could become while hands are on it: as it is; each single thing that somebody else may do (the kinds' `othersMay`),
+ * unless it is tagged, held by a clearance or whatever else the kind names; and all that the owner of one premises worked, put
+ * back together. In each of them a leaking path may flash over at any moment, so each counts twice. Two strangers
+ * erring at once, and devices failing by themselves, are left out. Bounded by the number of devices; no list of answers.
+ */
+import { componentKind } from '../catalogue/components.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { Part, World } from '../world/types.ts';
+
+export interface CredibleState {
+  readonly world: World;
+  /** Leaking paths at their flashed-over resistance. */
+  readonly flashed: boolean;
+  /** What has happened, plain words; empty for the present. */
+  readonly words: string;
+}
+
+/** A change of state by somebody else, and who. */
+export interface Change {
+  readonly part: Part;
+  readonly becomes: Readonly<Record<string, string>>;
+  readonly who: string;
+}
+
+/** Whether a measure that a kind names keeps others from acting on the part. */
+function holds(world: World, part: Part, measure: string): boolean {
+  if (measure === 'tagged') return part.tags.length > 0;
+  if (measure === 'clearance-held') return world.orders.clearance?.state === 'held';
+  throw new Error(`${part.kind} names an unknown measure '${measure}'`);
+}
+
+/** What others may do to the part as it stands and is held. */
+export function changesTo(world: World, part: Part): readonly Change[] {
+  return componentKind(part.kind).othersMay.flatMap(({ when, becomes, unless, who }) => {
+    const stands = Object.entries(when).every(([name, value]) => part.state[name] === value);
+    const held = unless.length > 0 && unless.every((measure) => holds(world, part, measure));
+    return stands && !held ? [{ part, becomes, who }] : [];
+  });
+}
+
+const apply = (world: World, changes: readonly Change[]): World => ({
+  ...world,
+  parts: world.parts.map((part) => {
+    const mine = changes.filter((change) => change.part.id === part.id);
+    return mine.length === 0 ? part : { ...part, state: Object.assign({}, part.state, ...mine.map((c) => c.becomes)) };
+  }),
+});
+
+/** Worked by an owner: some operation of the kind is theirs. */
+const isOwners = ({ part }: Change): boolean =>
+  part.premises !== null && componentKind(part.kind).operations.some(({ by }) => by === 'owner');
+
+const leaks = (world: World): boolean =>
+  world.parts.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).leaks.length > 0));
+
+/** The present first, then what may become of it; parts in `trusted` are left as they are. */
+export function credibleStates(world: World, trusted: ReadonlySet<string> = new Set()): readonly CredibleState[] {
+  const changes = world.parts.filter(({ id }) => !trusted.has(id)).flatMap((part) => changesTo(world, part));
+  const owners = [...new Set(changes.filter(isOwners).map(({ part }) => part.premises))].sort();
+  const together = owners
+    .map((premises) => changes.filter((change) => isOwners(change) && change.part.premises === premises))
+    .filter((group) => group.length > 1);
+  const groups: readonly (readonly Change[])[] = [[], ...changes.map((change) => [change]), ...together];
+  const flashes = leaks(world) ? [false, true] : [false];
+  return groups.flatMap((group) =>
+    flashes.map((flashed) => ({
+      world: group.length === 0 ? world : apply(world, group),
+      flashed,
+      words: [...group.map(({ who }) => who), ...(flashed ? ['what leaks flashes over'] : [])].join('; '),
+    })),
+  );
+}

@@ -1,0 +1,55 @@
+/**
+ * What a reach met: all mechanisms over it, in the World before the act and the one after, since an act may change something while hands
+ * are on it. The credible worst is judged; the present is told beside it. Causes by counterfactual (causes.ts).
+ */
+import type { World } from '../world/types.ts';
+import { approach } from './approach.ts';
+import { causesBy } from './causes.ts';
+import { contact } from './contact.ts';
+import { drop } from './drop.ts';
+import { fall } from './fall.ts';
+import { flash } from './flash.ts';
+import { type Meeting, worstOf } from './meeting.ts';
+import { type Moment, momentOf } from './moment.ts';
+import type { Exposure, Reach } from './types.ts';
+
+/** All mechanisms at one moment, one meeting a hazard. */
+export const meetingsAt = (reach: Reach, moment: Moment): readonly Meeting[] =>
+  worstOf([contact, approach, flash, drop, fall].flatMap((mechanism) => mechanism(reach, moment)));
+
+/** A contact is made or broken once, in the World before. */
+const withoutSwitching = (reach: Reach): Reach => (reach.switches === null ? reach : { ...reach, switches: null });
+
+function meetings(
+  reach: Reach,
+  before: World,
+  after: World,
+  trusted?: ReadonlySet<string>,
+  steps = true,
+): readonly Meeting[] {
+  const first = meetingsAt(reach, momentOf(before, steps, trusted));
+  if (before === after) return first;
+  return worstOf([...first, ...meetingsAt(withoutSwitching(reach), momentOf(after, steps, trusted))]);
+}
+
+const exposureOf = (
+  { point, measure, measureNow, words, ...exposure }: Meeting,
+  causes: readonly string[],
+): Exposure => ({
+  ...exposure,
+  causes,
+});
+
+/** Exposures of a reach, sorted by hazard, each with the laid faults that made it or made it worse. */
+export function exposuresOf(reach: Reach, before: World, after: World): readonly Exposure[] {
+  const met = meetings(reach, before, after);
+  if (met.length === 0) return [];
+  const causes = causesBy([before, after], met, ([was, became], trusted) =>
+    meetings(reach, was, became, trusted, false),
+  );
+  return met.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
+}
+
+/** The same without causes, for whoever only asks whether somebody is exposed. */
+export const isExposed = (reach: Reach, before: World, after: World): boolean =>
+  meetings(reach, before, after, undefined, false).length > 0;

@@ -1,0 +1,197 @@
+/**
+ * Making and breaking contact by hand or stick. Making: volts across the gap in every credible state and the current once joined; two sources
+ * that are not in step, or a current that operates a device, is a flash. Breaking: on primary more than a plain
+ * contact breaks (29 CFR 1910.269(l)(12); 0.3 A, the exciting current of a pole transformer or a few spans, estimate); on the low side a live
+ * socket without a face shield. Energy at the face: estimateArcEnergy above 1 kV, Lee's equation below, for the time to
+ * the first device, at most 2 s (common practice); against bare skin, or 8 cal/cm2 with shield (common practice).
+ * Left out: inrush, expulsion of the fuse, three-phase arcs, fire and burns at the customer's set.
+ */
+
+import { componentKind } from '../catalogue/components.ts';
+import { branchesOf } from '../circuit/elementsOf.ts';
+import { operatingTime } from '../circuit/operatingTime.ts';
+import { distance } from '../math/vec3.ts';
+import { arcClothingFrom, burnFrom, estimateArcEnergy, leeArcEnergy } from '../standards/arcEnergy.ts';
+import type { Amperes, CaloriesPerCm2, Metres, Seconds, Volts } from '../units/quantities.ts';
+import { partById, pointAt } from '../world/edit.ts';
+import type { PointId } from '../world/types.ts';
+import { ratingFor } from './barrier.ts';
+import { clearingTime, operatesWithin } from './clearing.ts';
+import type { Meeting } from './meeting.ts';
+import type { Moment, SolvedState } from './moment.ts';
+import { eyeOf } from './personSpace.ts';
+import { failing, precondition } from './preconditions.ts';
+import type { Quantity, Reach } from './types.ts';
+
+const LIVE: Volts = 50;
+const PRIMARY: Volts = 600;
+const PLAIN_BREAK: Amperes = 0.3;
+const LONGEST: Seconds = 2;
+/** A joint, or an arc that is next to none. */
+const JOINED = 0.01;
+/** Longest wait for a device that a fault would operate. */
+const FAULT: Seconds = 60;
+/** Working distance by hand, 1910.269 App. E Table 6. */
+const BY_HAND: Metres = 0.38;
+const SHIELD: CaloriesPerCm2 = 8;
+
+interface Flash {
+  readonly volts: Volts;
+  readonly amperes: Amperes;
+  readonly calories: CaloriesPerCm2;
+  readonly what: 'not-in-step' | 'fault' | 'load' | 'live-socket';
+}
+
+function caloriesAt(volts: Volts, amperes: Amperes, seconds: Seconds, away: Metres): CaloriesPerCm2 {
+  if (volts < 1000) return leeArcEnergy(volts, amperes, seconds, away).calories;
+  // Out of step the gap stands at up to twice the system's volts; the table's highest range is then taken.
+  return estimateArcEnergy(Math.min(ratingFor(volts), 46000), amperes, seconds, away)?.calories ?? 0;
+}
+
+const faceDistance = (reach: Reach, moment: Moment, point: PointId): Metres => {
+  const at = pointAt(moment.world, point);
+  if (at === null || reach.switches?.through.stick === null) return BY_HAND;
+  return Math.max(BY_HAND, distance(eyeOf(reach), at));
+};
+
+const notInStep = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length > 0 && b.length > 0 && (a.some((group) => !b.includes(group)) || b.some((group) => !a.includes(group)));
+
+const timeOf = (moment: Moment, state: SolvedState, from: PointId, to: PointId): Seconds =>
+  moment.steps ? clearingTime(state, { from, to, ohms: JOINED }, 0, LONGEST) : LONGEST;
+
+function making(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readonly [PointId, PointId]): Flash | null {
+  const { solution } = state;
+  const volts = solution.between(a, b);
+  if (volts < LIVE) return null;
+  const outOfStep = notInStep(solution.point(a).sources, solution.point(b).sources);
+  const bridge = { from: a, to: b, ohms: JOINED };
+  const amperes = solution.bodyCurrent(a, b, JOINED);
+  if (!outOfStep && !operatesWithin(state, bridge, FAULT) && !blows(reach, moment, amperes)) return null;
+  const calories = caloriesAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, a));
+  return { volts, amperes, calories, what: outOfStep ? 'not-in-step' : 'fault' };
+}
+
+/** Whether the device that is being closed would itself operate. */
+function blows(reach: Reach, moment: Moment, amperes: Amperes): boolean {
+  const { switches } = reach;
+  if (switches?.makes == null) return false;
+  const part = partById(moment.world, switches.part);
+  const [from, to] = switches.makes.map((point) => point.slice(part.id.length + 1));
+  const closing = componentKind(part.kind).operations.find(({ makes }) => makes?.[0] === from && makes?.[1] === to);
+  const closed = { ...part, state: { ...part.state, ...closing?.to } };
+  return branchesOf(closed).some(
+    (branch) =>
+      branch.type === 'series' &&
+      branch.protects !== undefined &&
+      operatingTime(part.id, branch.protects, amperes) <= FAULT,
+  );
+}
+
+function breaking(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readonly [PointId, PointId]): Flash | null {
+  const { solution } = state;
+  const part = partById(moment.world, reach.switches?.part ?? '');
+  const carried = branchesOf(partById(state.world, part.id)).flatMap((branch) =>
+    branch.type === 'series' ? [solution.branchCurrent(part.id, branch.name)] : [],
+  );
+  const load = Math.max(0, ...carried);
+  const volts = Math.max(solution.point(a).volts, solution.point(b).volts);
+  if (volts >= PRIMARY) {
+    if (load <= PLAIN_BREAK) return null;
+    const calories = caloriesAt(volts, load, LONGEST, faceDistance(reach, moment, a));
+    return { volts, amperes: load, calories, what: 'load' };
+  }
+  if (volts < LIVE) return null;
+  const [x, y] = worstPair(part.id, moment, state);
+  const across = solution.between(x, y);
+  const fault = solution.bodyCurrent(x, y, JOINED);
+  const calories = caloriesAt(across, fault, timeOf(moment, state, x, y), faceDistance(reach, moment, a));
+  return { volts: across, amperes: fault, calories, what: 'live-socket' };
+}
+
+/** The two bare points of the part with the highest volts between them. */
+function worstPair(part: string, moment: Moment, { solution }: SolvedState): readonly [PointId, PointId] {
+  const points = Object.keys(componentKind(partById(moment.world, part).kind).points)
+    .sort()
+    .map((terminal) => `${part}/${terminal}`);
+  const pairs = points.flatMap((x, i) => points.slice(i + 1).map((y) => [x, y] as const));
+  return pairs.reduce((worst, pair) =>
+    solution.between(pair[0], pair[1]) > solution.between(worst[0], worst[1]) ? pair : worst,
+  );
+}
+
+const quantitiesOf = (flash: Flash | null, away: Metres): readonly Quantity[] =>
+  flash === null
+    ? []
+    : [
+        { name: flash.what === 'load' ? 'voltage to ground' : 'voltage across', value: flash.volts, unit: 'V' },
+        { name: 'current', value: flash.amperes, unit: 'A' },
+        { name: 'incident energy at the face, estimate', value: flash.calories, unit: 'cal/cm2' },
+        { name: 'distance', value: away, unit: 'm' },
+      ];
+
+const words: Readonly<Record<Flash['what'], string>> = {
+  'not-in-step': 'Two sources that are not in step are joined.',
+  fault: 'It closes onto a fault.',
+  load: 'It opens more current than a plain contact breaks.',
+  'live-socket': 'A live socket can flash over as the jaws part.',
+};
+
+/** Flashes of the contact that is made or broken. */
+export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
+  const { switches } = reach;
+  if (switches === null) return [];
+  const { makes, breaks } = switches;
+  const point = makes?.[0] ?? breaks?.[0];
+  if (point === undefined) return [];
+  const flashIn = (state: SolvedState): Flash | null =>
+    (makes && making(reach, moment, state, makes)) || (breaks && breaking(reach, moment, state, breaks));
+  const shield = precondition(moment.world, 'face-shield', { who: reach.who });
+  const rated = shield ? SHIELD : burnFrom;
+  const flashes = moment.states.map(flashIn);
+  const worst = flashes.reduce((a, b) => (b !== null && (a === null || b.calories > a.calories) ? b : a), null);
+  if (worst === null) return [];
+  const fatal = worst.calories >= rated;
+  if (worst.what === 'live-socket' && shield && !fatal) return [];
+  const away = faceDistance(reach, moment, point);
+  const [now = null] = flashes;
+  return [
+    {
+      hazard: `flash:${switches.part}`,
+      mechanism: 'flash',
+      part: switches.part,
+      point,
+      who: reach.who,
+      severity: fatal ? 'fatal' : 'serious',
+      potentiallyFatal: fatal,
+      quantities: quantitiesOf(worst, away),
+      now: quantitiesOf(now, away),
+      strikes: now !== null && now.what !== 'live-socket' && now.calories >= rated,
+      failed: [
+        ...failing(moment.world, ['face-shield'], { who: reach.who }),
+        ...(worst.what === 'not-in-step'
+          ? failing(moment.world, ['source-known', 'tested-dead'], { point: makes?.[1] })
+          : []),
+      ].sort(),
+      limit: limits[worst.what],
+      source: sources[worst.what],
+      measure: worst.volts * (1 + worst.amperes),
+      measureNow: now === null ? 0 : now.volts * (1 + now.amperes),
+      words: words[worst.what],
+    },
+  ];
+}
+
+const limits: Readonly<Record<Flash['what'], string>> = {
+  'not-in-step': 'no two sources out of step are joined',
+  fault: 'no closing onto a fault',
+  load: `${PLAIN_BREAK} A for a contact that is no load-break`,
+  'live-socket': `${burnFrom} cal/cm2 burns bare skin; above ${arcClothingFrom} cal/cm2 arc-rated wear`,
+};
+
+const sources: Readonly<Record<Flash['what'], string>> = {
+  'not-in-step': '29 CFR 1910.269(m)(3), every known source; common practice',
+  fault: '29 CFR 1910.269(l)(12); common practice',
+  load: '29 CFR 1910.269(l)(12); limit estimated',
+  'live-socket': '29 CFR 1910.269(l)(8), App. E III.B; common practice',
+};

@@ -1,0 +1,42 @@
+/** A World with its circuit solved, as it stands and in every credible state: what all mechanisms look at. */
+import { solveCircuit } from '../circuit/solveCircuit.ts';
+import type { CircuitSolution, PointState } from '../circuit/types.ts';
+import type { Volts } from '../units/quantities.ts';
+import type { PointId, World } from '../world/types.ts';
+import { type CredibleState, credibleStates } from './credibleStates.ts';
+
+/** One credible state, solved. */
+export interface SolvedState extends CredibleState {
+  readonly solution: CircuitSolution;
+}
+
+export interface Moment {
+  readonly world: World;
+  readonly present: CircuitSolution;
+  /** The present first. */
+  readonly states: readonly SolvedState[];
+  /** Whether protective devices are stepped for durations, or the longest duration is taken. */
+  readonly steps: boolean;
+}
+
+/** Solves the World's credible states; parts in `trusted` stay as they are. */
+export function momentOf(world: World, steps = true, trusted: ReadonlySet<string> = new Set()): Moment {
+  const states = credibleStates(world, trusted).map((state) => ({
+    ...state,
+    solution: solveCircuit(state.world, state.flashed ? { credible: true } : {}),
+  }));
+  const [first] = states;
+  if (first === undefined) throw new Error('no present state');
+  return { world, present: first.solution, states, steps };
+}
+
+/** The state of a point at its highest voltage, above `over`, in which it is live; null when it is live in none. */
+export function liveIn(moment: Moment, point: PointId, over: Volts = 0): PointState | null {
+  let worst: PointState | null = null;
+  for (const { solution } of moment.states) {
+    if (solution.between(point, 'earth') <= over) continue;
+    const state = solution.point(point);
+    if (state.live && (worst === null || state.volts > worst.volts)) worst = state;
+  }
+  return worst;
+}
