@@ -210,7 +210,6 @@ describe('the checker', () => {
       'imports the package preact-router',
     ],
     ['an address as an import', 'src/app/bad.ts', `import 'https://example.org/x.js';`, 'by an absolute path'],
-    ['assets read by the scene', 'src/scene/bad.ts', `import svg from '../../assets/pole.svg?url';`, 'outside src/'],
     [
       'a path computed at run time',
       'src/scene/bad.ts',

@@ -9,6 +9,8 @@ import type { Scenario } from './types.ts';
 export interface KnownPart {
   readonly id: string;
   readonly kind: string;
+  /** Electrical net of each terminal. */
+  readonly nets: Readonly<Record<string, string>>;
 }
 
 /** Paths as written: lists of the scenario are sorted, those of the file are not. */
@@ -16,6 +18,7 @@ export interface WrittenIndex {
   readonly poles: (id: string) => Path;
   readonly equipment: (id: string) => Path;
   readonly faults: (id: string) => Path;
+  readonly spans: (id: string) => Path;
   readonly restores: (part: string) => Path;
 }
 
@@ -71,9 +74,33 @@ const checkOnce = (parts: readonly KnownPart[], index: WrittenIndex): Refusal[] 
   });
 };
 
+/** A span must end on a net that something on the pole stands on, and the source must feed one: else it hangs in the air. */
+const checkNets = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => {
+  const spans = new Set(scenario.spans.map(({ id }) => id));
+  const onPoles = new Set(
+    parts
+      .filter(({ id, kind }) => !spans.has(id.slice(0, id.indexOf('.'))) && kind !== 'system-source')
+      .flatMap(({ nets }) => Object.values(nets)),
+  );
+  const check = (net: string, path: Path): Refusal[] => {
+    if (onPoles.has(net)) return [];
+    const place = net.slice(0, net.indexOf('.') + 1);
+    const there = [...onPoles].filter((known) => known.startsWith(place)).sort();
+    return [{ path, found: `${shown(net)}, a net on which nothing of the pole stands`, ...oneOf(there, net) }];
+  };
+  return [
+    ...scenario.spans.flatMap(({ id, from, to }) => [
+      ...check(from, [...index.spans(id), 'from']),
+      ...check(to, [...index.spans(id), 'to']),
+    ]),
+    ...check(scenario.supply.at, ['supply', 'at']),
+  ];
+};
+
 /** Refusals of parts that the scene will not have, or that cannot have such a fault. */
 export const checkParts = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => [
   ...checkOnce(parts, index),
+  ...checkNets(scenario, parts, index),
   ...[...scenario.faults, ...scenario.lookAlikes].flatMap((fault) =>
     checkFault(fault, index.faults(fault.id), parts, scenario.tools),
   ),

@@ -60,6 +60,7 @@ const indexOf = (written: Written): WrittenIndex => {
   return {
     poles: (id) => find(['poles'], id),
     equipment: (id) => find(['equipment'], id),
+    spans: (id) => find(['spans'], id),
     faults: (id) => find(['faults', 'look-alikes'], id),
     restores: (part) => ['job', 'restores', restores.indexOf(part)],
   };
