@@ -12,6 +12,7 @@ import type { Dimension } from '../units/unitTable.ts';
 import { partById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { passMinutes } from './clock.ts';
+import { flashOver } from './flashover.ts';
 import { event } from './kind.ts';
 import { kindOf } from './kinds.ts';
 import { perceive } from './perceive.ts';
@@ -34,23 +35,27 @@ export function act(world: World, intent: Act): ActResult {
   const minutes = minutesOf(world, intent);
   const passed = passMinutes(world, minutes);
   const done = kindOf(intent.act).apply(passed.world, intent);
-  const settled = settle(done.world);
+  const settled = comeToRest(done.world, minutes);
   const reach = done.reach.length > 0 ? done.reach : standingFor(done.world, minutes);
   const exposures = reach.flatMap((each) => exposuresOf(each, passed.world, settled.world));
   const struck = exposures.find(({ strikes }) => strikes);
-  const events = [...passed.events, ...done.events, ...operationEvents(settled.world, settled.operations)];
   if (struck) {
     const ended: World = { ...settled.world, ended: 'struck' };
-    return {
-      ok: true,
-      world: ended,
-      events: [...events, event('struck', struck.part, struckWords(struck))],
-      reach,
-      exposures,
-    };
+    const events = [...passed.events, ...settled.events, event('struck', struck.part, struckWords(struck))];
+    return { ok: true, world: ended, events, reach, exposures };
   }
+  const events = [...passed.events, ...done.events, ...settled.events];
   const perceived = perceive(world, settled.world);
   return { ok: true, world: perceived.world, events: [...events, ...perceived.events], reach, exposures };
+}
+
+/** What the circuit does by itself: protection operates, a leak may flash over and be cleared. */
+function comeToRest(world: World, minutes: number): { readonly world: World; readonly events: readonly WorldEvent[] } {
+  const rested = settle(world);
+  const flashed = flashOver(rested.world, minutes);
+  const again = settle(flashed.world);
+  const operated = operationEvents(again.world, [...rested.operations, ...again.operations]);
+  return { world: again.world, events: [...operated, ...flashed.events] };
 }
 
 /** Being there for the act's minutes is all that most acts bring near anything. */
@@ -83,7 +88,8 @@ const dimensions: Readonly<Record<string, Dimension>> = {
 
 /** One sober line with its number. */
 function struckWords({ mechanism, now, quantities }: Exposure): string {
-  const first = now[0] ?? quantities[0];
+  const told = now.length > 0 ? now : quantities;
+  const first = told.find(({ unit }) => unit === 'A') ?? told[0];
   if (!first) return `You are hurt: ${mechanism}. The drill ends here.`;
   const dimension = dimensions[first.unit];
   const value = dimension ? format(first.value, dimension, 'metric') : `${formatNumber(first.value)} ${first.unit}`;

@@ -6,6 +6,7 @@ import { toolById } from '../world/edit.ts';
 import type { Jumper, PointId, Tool, World } from '../world/types.ts';
 import { nextId } from './finding.ts';
 import { type ActKind, event, type Offer, outcome } from './kind.ts';
+import { pointWords } from './pointWords.ts';
 import { beyondReach, onFoot, standing, through } from './presence.ts';
 import { clampSetsOf, sticksOf } from './toolsFor.ts';
 
@@ -68,7 +69,7 @@ export const unground: ActKind<'unground'> = {
     world.jumpers.flatMap((jumper) =>
       [...sticksOf(world), null].map((stick) => ({
         act: { act: 'unground', jumper: jumper.id, stick: stick?.id ?? null },
-        label: `Take ${nameOf(world, jumper.tool)} off ${jumper.points.join(', ')}, ${stick ? `with ${stick.name}` : 'by hand'}`,
+        label: `Take ${nameOf(world, jumper.tool)} off ${jumper.points.map((point) => pointWords(world, point)).join(', ')}, ${stick ? `with ${stick.name}` : 'by hand'}`,
         by: stick ? 'stick' : 'hands',
         about: jumper.tool,
       })),
@@ -148,7 +149,7 @@ function offersOf(world: World, tool: Tool): readonly Offer<'ground'>[] {
   return [...sticksOf(world), null].flatMap((stick) =>
     clampings(world, tool, stick?.id ?? null).map((points) => ({
       act: { act: 'ground', tool: tool.id, points, stick: stick?.id ?? null },
-      label: `${tool.name}: on ${points.join(', then on ')}, ${stick ? `with ${stick.name}` : 'by hand'}`,
+      label: `${tool.name}: on ${points.map((point) => pointWords(world, point)).join(', then on ')}, ${stick ? `with ${stick.name}` : 'by hand'}`,
       by: stick ? 'stick' : 'hands',
       about: tool.id,
     })),

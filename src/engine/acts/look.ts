@@ -1,12 +1,21 @@
 /** A look at one part from where one stands, by eye, lamp or glass. */
 import { lookAt } from '../senses/lookAt.ts';
 import { aids } from '../senses/types.ts';
+import type { Minutes } from '../units/quantities.ts';
 import { findPart } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot, standHere } from './presence.ts';
 
+/** Going over everything from one stand with the glass. */
+const glassMinutes: Minutes = 2;
+
+/** Whether the glass has been put to the eyes at this stand before. */
+const glassIsUp = (world: World): boolean =>
+  world.knowledge.looks.some(({ aid, stand }) => aid === 'glass' && stand === standHere(world)?.id);
+
 export const look: ActKind<'look'> = {
-  minutes: (_world, act) => (act.aid === 'glass' ? 1 : 0),
+  minutes: (world, act) => (act.aid === 'glass' && !glassIsUp(world) ? glassMinutes : 0),
   refuse: (world, act) => {
     if (!findPart(world, act.part)) return 'there is no such part';
     return onFoot(world) ?? (aids.includes(act.aid) ? null : 'there is no such thing to look with');

@@ -32,7 +32,7 @@ export const owner: ActKind<'owner'> = {
     const watched = { on: part.id, test: 'watched', result: operation.id, sign: null, minute };
     const changed = withPart(world, part.id, operated(part, operation));
     return outcome({ ...changed, knowledge: { ...changed.knowledge, tests: [...changed.knowledge.tests, watched] } }, [
-      event('done', part.id, `The owner does it while you watch. ${operation.label}: ${part.name}.`),
+      event('done', part.id, `You ask the owner to ${operation.label}, and watch it done.`),
     ]);
   },
   offers: (world) =>
@@ -41,7 +41,7 @@ export const owner: ActKind<'owner'> = {
         .operations.filter((operation) => operation.by === 'owner')
         .map((operation) => ({
           act: { act: 'owner', part: part.id, operation: operation.id },
-          label: `Ask the owner, and watch: ${operation.label}: ${part.name}`,
+          label: `Ask the owner to ${operation.label}, and watch (${part.name})`,
           by: 'talk',
           about: part.id,
         })),

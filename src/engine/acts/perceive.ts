@@ -39,7 +39,7 @@ export function hear(world: World, which: 'loud' | 'all'): Perceived {
     ...fresh.map(({ id }) => ({ sign: id, stand: stand.id, minute })),
   ];
   const told = which === 'all' ? sounds : fresh;
-  const events = told.map(({ id, caption }) => event('heard', id, sentence(caption)));
+  const events = told.map((sound) => event('heard', sound.id, sentence(captionOf(sound))));
   const after = fresh.length > 0 ? { ...world, knowledge: { ...world.knowledge, heard } } : world;
   if (which === 'all' && events.length === 0)
     return { world: after, events: [event('heard', null, 'Nothing but the place itself.')] };
@@ -74,7 +74,7 @@ function stopped(before: World, after: World): readonly WorldEvent[] {
   const now = new Set(soundsAt(after, 'all').map(({ id }) => id));
   return soundsAt(before, 'loud')
     .filter(({ id }) => !now.has(id))
-    .map(({ id, caption }) => event('heard', id, `Not heard any more: ${caption}.`));
+    .map((sound) => event('heard', sound.id, `Not heard any more: ${captionOf(sound)}.`));
 }
 
 /** What the trainee notices unasked once the act is done. */
@@ -82,6 +82,16 @@ export function perceive(before: World, after: World): Perceived {
   const heard = hear(after, 'loud');
   const seen = see(heard.world);
   return { world: seen.world, events: [...stopped(before, after), ...heard.events, ...seen.events] };
+}
+
+/** Quarters of the scene by azimuth, from the load side on round by the field. */
+const quarters = ['toward the load', 'from the field side', 'toward the source', 'from the road side'] as const;
+
+/** Caption and where it comes from. */
+function captionOf({ caption, azimuth }: Heard): string {
+  if (azimuth === null) return caption;
+  const quarter = ((Math.round(azimuth / (Math.PI / 2)) % 4) + 4) % 4;
+  return `${caption}, ${quarters[quarter]}`;
 }
 
 const sentence = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;

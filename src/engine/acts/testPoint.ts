@@ -9,6 +9,7 @@ import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { toolById } from '../world/edit.ts';
 import type { PointId, Reading, Tool, World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
+import { pointWords } from './pointWords.ts';
 import { beyondReach, standing, through } from './presence.ts';
 import { sticksOf, testersOf } from './toolsFor.ts';
 import type { WorldEvent } from './types.ts';
@@ -36,9 +37,9 @@ const shown: Readonly<Record<Reading['shows'], string>> = {
   nothing: 'no tone, no lamp',
 };
 
-function wordsOf(tool: Tool, reading: Reading): string {
+function wordsOf(world: World, tool: Tool, reading: Reading): string {
   const what = reading.volts === null ? shown[reading.shows] : `${reading.volts} V`;
-  return `${tool.name} on ${reading.point}: ${what}.`;
+  return `${tool.name} on the ${pointWords(world, reading.point)}: ${what}.`;
 }
 
 function eventsOf(world: World, tool: Tool, reading: Reading): readonly WorldEvent[] {
@@ -46,7 +47,7 @@ function eventsOf(world: World, tool: Tool, reading: Reading): readonly WorldEve
   const flash = overloaded(world, tool, reading.point)
     ? [event('flash', part, `${tool.name}: a crack and a flash at the tip, the display is dark.`)]
     : [];
-  return flash.length > 0 ? flash : [event('reading', part, wordsOf(tool, reading))];
+  return flash.length > 0 ? flash : [event('reading', part, wordsOf(world, tool, reading))];
 }
 
 export const test: ActKind<'test'> = {

@@ -1,6 +1,7 @@
 /** A hand on bare metal, gloved or not. */
 import { componentKind } from '../catalogue/components.ts';
 import { type ActKind, event, outcome } from './kind.ts';
+import { pointWords } from './pointWords.ts';
 import { beyondReach, glovesOn, standing, through } from './presence.ts';
 
 export const touch: ActKind<'touch'> = {
@@ -24,7 +25,7 @@ export const touch: ActKind<'touch'> = {
         .sort()
         .map((terminal) => ({
           act: { act: 'touch', point: `${part.id}/${terminal}` },
-          label: `Touch the ${part.name} (${terminal}) with the hand`,
+          label: `Touch the ${pointWords(world, `${part.id}/${terminal}`)} with the hand`,
           by: 'hands',
           about: part.id,
         })),

@@ -8,7 +8,7 @@ import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot } from './presence.ts';
 
 /** Clear of the line by more than a pole's height over the ground; beside the pole that carries most; metres from it. */
-const places = { clear: [-14, -12, 0], 'under-line': [-5, -1.5, 0] } as const;
+const places = { clear: [-14, -12, 0], 'under-line': [-4, -5, 0] } as const;
 
 /** Foot of the pole that carries most parts. */
 function footOfWork(world: World): Vec3 {
