@@ -1,9 +1,9 @@
 /** Bare metal of a World in space: every point that can be touched, and the wire between two of them that a series branch joins. */
 import { componentKind } from '../catalogue/components.ts';
 import { branchesOf, netOf } from '../circuit/elementsOf.ts';
-import { lerp, type Vec3 } from '../math/vec3.ts';
+import { add, lerp, type Vec3 } from '../math/vec3.ts';
 import { sagAt } from '../standards/sag.ts';
-import { pointAt } from '../world/edit.ts';
+import { turned } from '../world/edit.ts';
 import type { Part, PointId, World } from '../world/types.ts';
 
 /** A point, or a wire named by the point where it begins. */
@@ -34,38 +34,44 @@ function pathBetween(part: Part, a: Vec3, b: Vec3): readonly Vec3[] {
   });
 }
 
-function metalOf(world: World, part: Part): BareMetal[] {
-  const place = (terminal: string): Vec3 | null => pointAt(world, `${part.id}/${terminal}`);
-  const points = Object.keys(componentKind(part.kind).points).flatMap((terminal) => {
+function metalOf(part: Part): readonly BareMetal[] {
+  const kind = componentKind(part.kind);
+  const place = (terminal: string): Vec3 | null => {
+    const offset = kind.points[terminal];
+    if (offset === undefined) return null;
+    return add(
+      part.end !== null && kind.endPoints.includes(terminal) ? part.end : part.at,
+      turned(offset, part.azimuth),
+    );
+  };
+  const metal = (terminal: string, path: readonly Vec3[], nets: readonly string[]): BareMetal => ({
+    point: `${part.id}/${terminal}`,
+    part: part.id,
+    path,
+    nets,
+  });
+  const points = Object.keys(kind.points).flatMap((terminal) => {
     const at = place(terminal);
-    return at === null
-      ? []
-      : [{ point: `${part.id}/${terminal}`, part: part.id, path: [at], nets: [netOf(part, terminal)] }];
+    return at === null ? [] : [metal(terminal, [at], [netOf(part, terminal)])];
   });
   if (points.length < 2) return points;
   const wires = branchesOf(part).flatMap((branch) => {
     if (branch.type !== 'series') return [];
     const [from, to] = branch.between;
     const [a, b] = [place(from), place(to)];
-    return a === null || b === null
-      ? []
-      : [
-          {
-            point: `${part.id}/${from}`,
-            part: part.id,
-            path: pathBetween(part, a, b),
-            nets: [netOf(part, from), netOf(part, to)],
-          },
-        ];
+    return a === null || b === null ? [] : [metal(from, pathBetween(part, a, b), [netOf(part, from), netOf(part, to)])];
   });
   return [...points, ...wires];
 }
 
-const known = new WeakMap<World['parts'], readonly BareMetal[]>();
+// A part is frozen, so what it shows may be kept with it.
+const known = new WeakMap<Part, readonly BareMetal[]>();
 
-/** Points and wires in the order of the parts. */
-export function bareMetal(world: World): readonly BareMetal[] {
-  const found = known.get(world.parts) ?? world.parts.flatMap((part) => metalOf(world, part));
-  known.set(world.parts, found);
+function metalKept(part: Part): readonly BareMetal[] {
+  const found = known.get(part) ?? metalOf(part);
+  known.set(part, found);
   return found;
 }
+
+/** Points and wires in the order of the parts. */
+export const bareMetal = (world: World): readonly BareMetal[] => world.parts.flatMap(metalKept);

@@ -66,10 +66,9 @@ const severityOf = (shock: Shock): Severity => {
 function groundWithin(moment: Moment, reach: Reach, net: string): PointId | null {
   const { world } = moment;
   const grounded = groundedNets(world);
-  const found = bareMetal(world).find(({ point, path }) => {
-    const other = netAt(world, point);
-    return other !== net && grounded.has(other) && handsGap(world, reach, path) <= 0;
-  });
+  const found = bareMetal(world).find(
+    ({ nets: [other = net], path }) => other !== net && grounded.has(other) && handsGap(world, reach, path) <= 0,
+  );
   return found?.point ?? null;
 }
 
@@ -102,7 +101,8 @@ const limitOf = (severity: Severity): string => {
 export function contact(reach: Reach, moment: Moment): readonly Meeting[] {
   const { world } = moment;
   const touches = reach.touches.map(({ point, through }) => {
-    const volts = Math.max(...moment.states.map(({ solution }) => solution.between(point, 'earth')));
+    const isBare = through.stick === null && through.gloves === null;
+    const volts = isBare ? 0 : Math.max(...moment.states.map(({ solution }) => solution.between(point, 'earth')));
     return { point, barrier: barrierOf(world, reach.who, through, volts) };
   });
   const bare = touches.filter(({ barrier }) => !barrier.holds);

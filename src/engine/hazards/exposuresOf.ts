@@ -29,7 +29,9 @@ function meetings(
 ): readonly Meeting[] {
   const first = meetingsAt(reach, momentOf(before, steps, trusted));
   if (before === after) return first;
-  return worstOf([...first, ...meetingsAt(withoutSwitching(reach), momentOf(after, steps, trusted))]);
+  // People and tools as they were when the hands went on; what the act changed is metal.
+  const changed: World = { ...before, parts: after.parts, jumpers: after.jumpers };
+  return worstOf([...first, ...meetingsAt(withoutSwitching(reach), momentOf(changed, steps, trusted))]);
 }
 
 const exposureOf = (

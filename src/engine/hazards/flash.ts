@@ -120,6 +120,9 @@ function worstPair(part: string, moment: Moment, { solution }: SolvedState): rea
   );
 }
 
+/** Volts and current together: what decides whether one flash is less than another. */
+const sizeOf = (flash: Flash | null): number => (flash === null ? 0 : flash.volts * (1 + flash.amperes));
+
 const quantitiesOf = (flash: Flash | null, away: Metres): readonly Quantity[] =>
   flash === null
     ? []
@@ -175,8 +178,8 @@ export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
       ].sort(),
       limit: limits[worst.what],
       source: sources[worst.what],
-      measure: worst.volts * (1 + worst.amperes),
-      measureNow: now === null ? 0 : now.volts * (1 + now.amperes),
+      measure: Math.max(...flashes.map(sizeOf)),
+      measureNow: sizeOf(now),
       words: words[worst.what],
     },
   ];

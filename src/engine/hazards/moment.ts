@@ -30,13 +30,22 @@ export function momentOf(world: World, steps = true, trusted: ReadonlySet<string
   return { world, present: first.solution, states, steps };
 }
 
+const kept = new WeakMap<Moment, Map<string, PointState | null>>();
+
 /** The state of a point at its highest voltage, above `over`, in which it is live; null when it is live in none. */
 export function liveIn(moment: Moment, point: PointId, over: Volts = 0): PointState | null {
+  const known = kept.get(moment) ?? new Map<string, PointState | null>();
+  kept.set(moment, known);
+  const key = `${point} ${over}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
   let worst: PointState | null = null;
   for (const { solution } of moment.states) {
+    // Cheaper than the whole state of the point, and most points are dead.
     if (solution.between(point, 'earth') <= over) continue;
     const state = solution.point(point);
     if (state.live && (worst === null || state.volts > worst.volts)) worst = state;
   }
+  known.set(key, worst);
   return worst;
 }

@@ -11,7 +11,8 @@ import type { Reach } from './types.ts';
 const SHOULDER: Metres = 1.4;
 const EYE: Metres = 1.65;
 const HEAD: Metres = 1.8;
-const RADIUS: Metres = 0.2;
+/** Half the depth of a chest: people face what they are near. */
+const RADIUS: Metres = 0.12;
 const ARM: Metres = 0.75;
 /** One shifts the feet by about this much without leaving a standing point on the ground (estimate). */
 export const STEP: Metres = 1.2;
@@ -39,14 +40,33 @@ export function distanceToPath(place: Vec3, path: readonly Vec3[]): Metres {
     );
 }
 
-/** Gap between the body and a path, zero when they touch. */
-export const bodyGap = (reach: Reach, path: readonly Vec3[]): Metres =>
-  bodyGapBy(reach, (place) => distanceToPath(place, path));
-
 /** Gap between the body and a place measured by any distance. */
 export const bodyGapBy = (reach: Reach, distanceTo: (place: Vec3) => Metres): Metres =>
   Math.max(0, Math.min(...bodyOf(reach).map(distanceTo)) - RADIUS);
 
+interface Gaps {
+  readonly body: Metres;
+  readonly shoulder: Metres;
+}
+
+// Paths are frozen geometry; the same places are asked about again in every World that is compared.
+const known = new WeakMap<readonly Vec3[], Map<string, Gaps>>();
+
+function gapsOf(reach: Reach, path: readonly Vec3[]): Gaps {
+  const places = known.get(path) ?? new Map<string, Gaps>();
+  known.set(path, places);
+  const key = reach.at.join(' ');
+  const found = places.get(key) ?? {
+    body: bodyGapBy(reach, (place) => distanceToPath(place, path)),
+    shoulder: distanceToPath(shoulderOf(reach), path),
+  };
+  places.set(key, found);
+  return found;
+}
+
+/** Gap between the body and a path, zero when they touch. */
+export const bodyGap = (reach: Reach, path: readonly Vec3[]): Metres => gapsOf(reach, path).body;
+
 /** Gap between where the hands may get and a path. */
 export const handsGap = (world: World, reach: Reach, path: readonly Vec3[]): Metres =>
-  Math.max(0, distanceToPath(shoulderOf(reach), path) - handsReach(world, reach));
+  Math.max(0, gapsOf(reach, path).shoulder - handsReach(world, reach));
