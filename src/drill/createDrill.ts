@@ -6,12 +6,14 @@ import { newLog } from '../engine/acts/log.ts';
 import { possibleActs } from '../engine/acts/possibleActs.ts';
 import { type ReplayProblem, replay } from '../engine/acts/replay.ts';
 import { stageOf } from '../engine/acts/stageOf.ts';
-import type { Log, OfferedAct, Replay } from '../engine/acts/types.ts';
-import type { Score } from '../engine/score/types.ts';
-import type { Aid, Heard, Look, Sign } from '../engine/senses/types.ts';
+import type { Log, OfferedAct } from '../engine/acts/types.ts';
+import { score } from '../engine/score/score.ts';
+import { heardFrom } from '../engine/senses/heardFrom.ts';
+import { lookAt } from '../engine/senses/lookAt.ts';
+import { signsFrom } from '../engine/senses/signsFrom.ts';
 import { trainee } from '../engine/world/edit.ts';
 import type { World } from '../engine/world/types.ts';
-import { type Begun, drillMachine, type Kept } from './machine.ts';
+import { type Begun, drillMachine, type Kept, replayOf } from './machine.ts';
 import type { Drill, Snapshot, Stage } from './types.ts';
 
 /** What a drill is made of. */
@@ -22,12 +24,6 @@ export interface DrillParts {
   readonly par?: Log['par'];
   /** A log to go on with. */
   readonly log?: Log;
-  readonly senses: {
-    readonly heardFrom: (world: World, stand: string) => readonly Heard[];
-    readonly lookAt: (world: World, part: string, stand: string, aid: Aid) => Look;
-    readonly signsFrom: (world: World, stand: string, aid: Aid) => readonly Sign[];
-  };
-  readonly score: (start: World, replay: Replay) => Score;
 }
 
 export type Created =
@@ -57,12 +53,11 @@ const once = <Answer>(ask: (world: World) => Answer): ((world: World) => Answer)
 export const createDrill = (parts: DrillParts): Created => {
   const begun = begin(parts);
   if ('problem' in begun) return { ok: false, problem: begun };
-  const { heardFrom, lookAt, signsFrom } = parts.senses;
   const standOf = (world: World): string => trainee(world).at ?? '';
   const heard = once((world) => (standOf(world) === '' ? [] : heardFrom(world, standOf(world))));
   const out = once(customersOut);
   const offers = once(possibleActs);
-  const actor = createActor(drillMachine({ act, stageOf, score: parts.score }), { input: begun });
+  const actor = createActor(drillMachine({ act, stageOf, score }), { input: begun });
 
   const shown = (stage: Stage, kept: Kept): Snapshot => ({
     stage,
@@ -110,6 +105,7 @@ export const createDrill = (parts: DrillParts): Created => {
     offers: (): readonly OfferedAct[] => offers(now.world),
     look: (part, aid) => lookAt(now.world, part, here(), aid),
     signs: (aid) => signsFrom(now.world, here(), aid),
+    replay: () => replayOf(actor.getSnapshot().context),
   };
   return { ok: true, drill };
 };

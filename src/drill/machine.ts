@@ -13,7 +13,7 @@ import { type Stage, stages } from './types.ts';
 export interface Rules {
   readonly act: (world: World, act: Act) => ActResult;
   readonly stageOf: (world: World) => Stage;
-  readonly score: (start: World, replay: Replay) => Score;
+  readonly score: (replay: Replay) => Score;
 }
 
 export interface Kept {
@@ -50,7 +50,8 @@ const perform = (rules: Rules, context: Kept, intent: Act): Partial<Kept> => {
   return { world, log, steps: [...context.steps, step], events, refused: null };
 };
 
-const replayOf = ({ log, start, steps, world }: Kept): Replay => ({ log, start, steps, end: world });
+/** All that scoring needs of what was kept. */
+export const replayOf = ({ log, start, steps, world }: Kept): Replay => ({ log, start, steps, end: world });
 
 /** The chart of a drill; its input is where it begins, its output the score. */
 export const drillMachine = (rules: Rules) => {
@@ -66,7 +67,7 @@ export const drillMachine = (rules: Rules) => {
     },
     actions: {
       perform: assign(({ context, event }) => perform(rules, context, event.act)),
-      judge: assign(({ context }) => ({ score: rules.score(context.start, replayOf(context)) })),
+      judge: assign(({ context }) => ({ score: rules.score(replayOf(context)) })),
     },
   });
   const following = (here: Stage) => ({

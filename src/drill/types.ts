@@ -1,5 +1,5 @@
 /** What screens and scene get: a snapshot, and one way to send an act. */
-import type { Act, Log, OfferedAct, WorldEvent } from '../engine/acts/types.ts';
+import type { Act, Log, OfferedAct, Replay, WorldEvent } from '../engine/acts/types.ts';
 import type { Score } from '../engine/score/types.ts';
 import type { Heard, Look, Sign } from '../engine/senses/types.ts';
 import type { World } from '../engine/world/types.ts';
@@ -31,4 +31,6 @@ export interface Drill {
   offers(): readonly OfferedAct[];
   look(part: string, aid: 'eyes' | 'lamp' | 'glass'): Look;
   signs(aid: 'eyes' | 'lamp' | 'glass'): readonly Sign[];
+  /** All steps so far, for the debrief. */
+  replay(): Replay;
 }

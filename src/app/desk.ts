@@ -1,0 +1,140 @@
+/** The desk: takes drills, keeps them, goes on with them, opens and saves logs. Knows no markup. */
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { createDrill } from '../drill/createDrill.ts';
+import { logLimits, parseLog } from '../engine/acts/logForm.ts';
+import type { Log } from '../engine/acts/types.ts';
+import { build } from '../engine/world/build.ts';
+import { createPlaying } from '../screens/playing.ts';
+import { settingsFrom } from '../screens/settings.ts';
+import type { Caption, Desk, Offered, Playing, SceneState, Settings } from '../screens/types.ts';
+import type { Kept } from './kept.ts';
+import type { Library } from './library.ts';
+
+export interface DeskParts {
+  readonly library: Library;
+  readonly kept: Kept;
+  /** The drill on the screen; the desk alone writes it. */
+  readonly playing: Signal<Playing | null>;
+  readonly lessMotion: boolean;
+  readonly scene: ReadonlySignal<SceneState>;
+  readonly captions: ReadonlySignal<readonly Caption[]>;
+  /** Hands a file to the person. */
+  readonly handOut: (name: string, text: string) => void;
+  /** A seed of a new drill. */
+  readonly seed: () => number;
+}
+
+const settingsKey = 'loose-tie.settings';
+
+const fileName = ({ scenario, entries }: Log): string => `loose-tie-${scenario}-${entries.length}-acts.json`;
+
+/** Everything the screens ask for, over the parts of this device. */
+export const createDesk = (parts: DeskParts): Desk => {
+  const { kept, library, playing } = parts;
+  const settings: Signal<Settings> = signal(settingsFrom(kept.text(settingsKey), parts.lessMotion));
+  const problem = signal<string | null>(
+    library.problems.length > 0 ? `A scenario cannot be read: ${library.problems.join('; ')}` : null,
+  );
+  const running = signal<Log | null>(kept.log());
+  let warned = false;
+
+  effect(() => {
+    kept.saveText(settingsKey, JSON.stringify(settings.value));
+  });
+
+  const offeredOf = (log: Log): Offered | undefined => library.offered.find(({ hash }) => hash === log.scenarioHash);
+
+  const keep = (log: Log): void => {
+    running.value = log;
+    const saved = kept.saveLog(log);
+    if (saved.ok) {
+      warned = false;
+    } else if (!warned) {
+      warned = true;
+      problem.value = `The drill cannot be kept on this device (${saved.why}). It goes on as long as this page is open; save its log as a file before you close it.`;
+    }
+  };
+
+  const play = ({ scenario, hash }: Offered, seed: number, log?: Log): boolean => {
+    const created = createDrill({ world: build(scenario, hash, seed), seed, log });
+    if (!created.ok) {
+      problem.value = `That log cannot be played again: ${created.problem.words}.`;
+      return false;
+    }
+    const { drill } = created;
+    playing.value = createPlaying(drill, {
+      captions: parts.captions,
+      onActed: () => keep(drill.snapshot().log),
+      onDefect: (error) => {
+        console.error(error);
+        const words = error instanceof Error ? error.message : String(error);
+        problem.value = `The program failed in that act (${words}). Everything before it is in the log; load the page again to go on from there.`;
+      },
+    });
+    return true;
+  };
+
+  const playLog = (log: Log): boolean => {
+    const offered = offeredOf(log);
+    if (offered === undefined) {
+      problem.value = `That log was made with another scenario, or another version of it (${log.scenario}).`;
+      return false;
+    }
+    return play(offered, log.seed, log);
+  };
+
+  return {
+    library: library.offered,
+    settings,
+    playing,
+    scene: parts.scene,
+    problem,
+    keptDrill: computed(() => {
+      const log = running.value;
+      if (log === null || log.entries.length === 0) return null;
+      const last = log.entries.at(-1)?.act.act;
+      return {
+        title: offeredOf(log)?.scenario.title ?? log.scenario,
+        acts: log.entries.length,
+        ended: last === 'hand-over' || last === 'close-out',
+      };
+    }),
+    take: (offered) => {
+      problem.value = null;
+      play(offered, parts.seed());
+    },
+    goOn: () => {
+      problem.value = null;
+      if (running.value !== null) playLog(running.value);
+    },
+    forget: () => {
+      running.value = null;
+      kept.forgetLog();
+    },
+    openLog: async (file) => {
+      problem.value = null;
+      if (file.size > 4 * logLimits.characters) {
+        problem.value = `${file.name} is far too long for a log of a drill.`;
+        return;
+      }
+      const read = parseLog(await file.text());
+      if (!read.ok) {
+        problem.value = `${file.name} is no log of a drill: ${read.problems.slice(0, 3).join('; ')}`;
+        return;
+      }
+      if (playLog(read.log)) keep(read.log);
+    },
+    saveLog: () => {
+      const log = playing.value?.snapshot.value.log ?? running.value;
+      if (log !== null) parts.handOut(fileName(log), `${JSON.stringify(log, null, 1)}\n`);
+    },
+    tryAgain: () => {
+      const log = playing.value?.snapshot.value.log;
+      const offered = log && offeredOf(log);
+      if (offered) play(offered, parts.seed());
+    },
+    leave: () => {
+      playing.value = null;
+    },
+  };
+};

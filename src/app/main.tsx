@@ -1,0 +1,36 @@
+/** Starts the app: the start sheet first; picture and sound are fetched when a drill is taken. */
+import { signal } from '@preact/signals';
+import { render } from 'preact';
+import { Screen } from '../screens/Screen.tsx';
+import '../screens/styles/index.css';
+import type { Playing } from '../screens/types.ts';
+import { createDesk } from './desk.ts';
+import { handOut } from './handOut.ts';
+import { browserStore, createKept } from './kept.ts';
+import { builtIn } from './library.ts';
+import { sceneFor } from './scenes.ts';
+import { captionsOf, soundDrill } from './sounds.ts';
+
+const start = (root: HTMLElement): void => {
+  const kept = createKept(browserStore());
+  const playing = signal<Playing | null>(null);
+  const desk = createDesk({
+    library: builtIn(),
+    kept,
+    playing,
+    lessMotion: matchMedia('(prefers-reduced-motion: reduce)').matches,
+    scene: sceneFor(playing),
+    captions: captionsOf(playing),
+    handOut,
+    seed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1,
+  });
+  soundDrill(desk, kept, desk.problem);
+  window.addEventListener('unhandledrejection', ({ reason }) => {
+    desk.problem.value = `Something failed in the background (${reason instanceof Error ? reason.message : String(reason)}). The log is kept.`;
+  });
+  render(<Screen desk={desk} />, root);
+};
+
+const root = document.getElementById('app');
+if (root === null) throw new Error('the page has no place for the app');
+start(root);

@@ -1,0 +1,41 @@
+/** The picture: fetched once a call is on the screen, so that ticket and sheets never wait for it. */
+import { effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { MountScene } from '../drill/sceneTypes.ts';
+import type { Playing, SceneState } from '../screens/types.ts';
+
+const pictures = import.meta.glob<{ readonly mountScene: MountScene }>('../scene/mountScene.ts');
+
+/** Whether this browser draws in three dimensions at all. */
+const draws = (): boolean => {
+  try {
+    const context = document.createElement('canvas').getContext('webgl2');
+    context?.getExtension('WEBGL_lose_context')?.loseContext();
+    return context !== null;
+  } catch {
+    return false;
+  }
+};
+
+/** Fetches the picture when the first drill is taken. */
+export const sceneFor = (playing: ReadonlySignal<Playing | null>): ReadonlySignal<SceneState> => {
+  const state: Signal<SceneState> = signal({ is: 'loading' });
+  let asked = false;
+  const open = async (): Promise<void> => {
+    if (!draws()) {
+      state.value = { is: 'absent', why: 'This browser does not draw in three dimensions (WebGL).' };
+      return;
+    }
+    const [load] = Object.values(pictures);
+    if (load === undefined) throw new Error('this build holds no picture');
+    state.value = { is: 'ready', mount: (await load()).mountScene };
+  };
+  effect(() => {
+    if (playing.value === null || asked) return;
+    asked = true;
+    open().catch((error: unknown) => {
+      console.error(error);
+      state.value = { is: 'absent', why: 'The picture could not be loaded.' };
+    });
+  });
+  return state;
+};

@@ -1,0 +1,40 @@
+/** Which sheet lies on top: the start, the call, the scene or the debrief. */
+import { CallScreen } from './CallScreen.tsx';
+import { Defect } from './Defect.tsx';
+import { DebriefScreen } from './debrief/DebriefScreen.tsx';
+import { Start } from './Start.tsx';
+import { OnScene } from './scene/OnScene.tsx';
+import type { Desk } from './types.ts';
+
+const Top = ({ desk }: { desk: Desk }) => {
+  const playing = desk.playing.value;
+  if (playing === null) return <Start desk={desk} />;
+  const { stage, world } = playing.snapshot.value;
+  if (stage === 'debrief') return <DebriefScreen desk={desk} playing={playing} />;
+  if (world.truck.place === 'arriving') return <CallScreen desk={desk} playing={playing} />;
+  return <OnScene desk={desk} playing={playing} />;
+};
+
+export const Screen = ({ desk }: { desk: Desk }) => (
+  <Defect desk={desk}>
+    <div class={desk.settings.value.lessMotion ? 'still' : undefined}>
+      <Top desk={desk} />
+      {desk.playing.value !== null && desk.problem.value !== null && (
+        <p class="problem floating" role="alert">
+          {desk.problem.value}{' '}
+          <button type="button" onClick={() => desk.saveLog()}>
+            Save the log as a file
+          </button>{' '}
+          <button
+            type="button"
+            onClick={() => {
+              desk.problem.value = null;
+            }}
+          >
+            Put it away
+          </button>
+        </p>
+      )}
+    </div>
+  </Defect>
+);

@@ -1,0 +1,109 @@
+/** The start: one sheet with what can be done, in plain words, the caution and the settings. */
+import { useRef } from 'preact/hooks';
+import { Caution } from './parts/Caution.tsx';
+import { SettingsForm } from './SettingsForm.tsx';
+import type { Desk } from './types.ts';
+
+const grades: Readonly<Record<number, string>> = {
+  1: 'one hazard at a time',
+  2: 'several, one hides another',
+  3: 'everything at once',
+};
+
+const Library = ({ desk }: { desk: Desk }) => (
+  <ul class="library">
+    {desk.library.map((offered) => {
+      const { id, title, grade, teaches, call } = offered.scenario;
+      return (
+        <li key={id}>
+          <div>
+            <h3>{title}</h3>
+            <p class="meta">
+              Grade {grade}: {grades[grade]}. {call.place}.
+            </p>
+            <p>{teaches}</p>
+          </div>
+          <button type="button" class="primary" onClick={() => desk.take(offered)}>
+            Take this drill<span class="sr-only">: {title}</span>
+          </button>
+        </li>
+      );
+    })}
+  </ul>
+);
+
+const KeptDrill = ({ desk }: { desk: Desk }) => {
+  const kept = desk.keptDrill.value;
+  if (kept === null) return null;
+  const acts = kept.acts === 1 ? '1 act' : `${kept.acts} acts`;
+  return (
+    <section class="kept" aria-labelledby="kept">
+      <h2 id="kept">{kept.ended ? 'Your last drill' : 'A drill is still running'}</h2>
+      <p>
+        {kept.title}, {acts} in the log, kept on this device.
+      </p>
+      <p class="buttons">
+        <button type="button" class="primary" onClick={() => desk.goOn()}>
+          {kept.ended ? 'Open its debrief' : 'Go on with it'}
+        </button>
+        <button type="button" onClick={() => desk.forget()}>
+          Put it away
+        </button>
+      </p>
+    </section>
+  );
+};
+
+export const Start = ({ desk }: { desk: Desk }) => {
+  const file = useRef<HTMLInputElement>(null);
+  return (
+    <main class="desk">
+      <div class="sheet paper">
+        <header class="letterhead">
+          <h1>Loose Tie</h1>
+          <p>Finding what can hurt you on an overhead line, before it does.</p>
+        </header>
+        <Caution />
+        {desk.problem.value !== null && (
+          <p class="problem" role="alert">
+            {desk.problem.value}
+          </p>
+        )}
+        <KeptDrill desk={desk} />
+        <section aria-labelledby="take">
+          <h2 id="take">Take a drill</h2>
+          <Library desk={desk} />
+        </section>
+        <section aria-labelledby="open">
+          <h2 id="open">Open a saved log</h2>
+          <p>
+            A log file of a drill is played again act by act and shows the same debrief, or goes on where it stopped.
+          </p>
+          <input
+            ref={file}
+            class="sr-only"
+            type="file"
+            tabIndex={-1}
+            accept=".json,application/json"
+            aria-label="Log file"
+            onChange={(event) => {
+              const [first] = event.currentTarget.files ?? [];
+              event.currentTarget.value = '';
+              if (first) void desk.openLog(first);
+            }}
+          />
+          <button type="button" onClick={() => file.current?.click()}>
+            Choose a log file
+          </button>
+        </section>
+        <section aria-labelledby="settings">
+          <h2 id="settings">Settings</h2>
+          <SettingsForm settings={desk.settings} />
+        </section>
+        <footer class="fine">
+          Nothing leaves this device. Type: Courier Prime and Public Sans, both under the SIL Open Font Licence 1.1.
+        </footer>
+      </div>
+    </main>
+  );
+};

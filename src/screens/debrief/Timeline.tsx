@@ -1,0 +1,41 @@
+/** What happened, by the clock; looks can be left out to see the rest. */
+import { useState } from 'preact/hooks';
+import type { TimelineRow } from '../../engine/debrief/types.ts';
+import type { World } from '../../engine/world/types.ts';
+import { capital, clockAt } from '../words.ts';
+
+const marks: Readonly<Record<TimelineRow['kind'], string>> = {
+  act: '',
+  finding: 'called',
+  exposure: 'exposed',
+  event: 'happened',
+};
+
+const isLook = ({ kind, words }: TimelineRow): boolean => kind === 'act' && words.startsWith('looked at');
+
+export const Timeline = ({ rows, world }: { rows: readonly TimelineRow[]; world: World }) => {
+  const [looks, setLooks] = useState(false);
+  const shown = rows.filter((row) => looks || !isLook(row));
+  return (
+    <details class="timeline">
+      <summary>
+        Timeline <span class="note">{rows.length} entries</span>
+      </summary>
+      <label>
+        <input type="checkbox" checked={looks} onChange={(event) => setLooks(event.currentTarget.checked)} />
+        with every look
+      </label>
+      <ol>
+        {shown.map((row, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: rows keep their order and have no other name
+          <li key={index} class={row.kind}>
+            <time>{clockAt(world, row.minute)}</time>
+            <span>
+              {marks[row.kind] && <b class="mark">{marks[row.kind]}</b>} {capital(row.words)}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+};

@@ -1,0 +1,68 @@
+/** What belongs to the view of one drill: aid, what is pointed at, which page lies open. Nothing here is logged but looks. */
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Drill } from '../drill/types.ts';
+import type { Act } from '../engine/acts/types.ts';
+import type { Aid } from '../engine/senses/types.ts';
+import { findPart } from '../engine/world/edit.ts';
+import type { Caption, Looked, Page, Playing } from './types.ts';
+
+export interface PlayingOptions {
+  readonly captions: ReadonlySignal<readonly Caption[]>;
+  /** Told of each act that was done, for storage and sound. */
+  readonly onActed?: () => void;
+  /** Told of a defect; the drill then stands still. */
+  readonly onDefect: (error: unknown) => void;
+}
+
+/** The view of a drill, ready for the screens. */
+export const createPlaying = (drill: Drill, { captions, onActed, onDefect }: PlayingOptions): Playing => {
+  const snapshot = signal(drill.snapshot());
+  drill.subscribe((now) => {
+    snapshot.value = now;
+  });
+  const aid = signal<Aid>('eyes');
+  const chosen = signal<string | null>(null);
+  const looked = signal<Looked | null>(null);
+
+  const send = (act: Act): void => {
+    const stand = snapshot.value.stand;
+    try {
+      drill.send(act);
+    } catch (error) {
+      onDefect(error);
+      return;
+    }
+    onActed?.();
+    // What was looked at elsewhere no longer stands before one's eyes.
+    if (snapshot.value.stand !== stand) {
+      looked.value = null;
+      chosen.value = null;
+    }
+  };
+  const choose = (id: string | null): void => {
+    chosen.value = id;
+    looked.value = null;
+    if (id === null || findPart(snapshot.value.world, id) === null) return;
+    send({ act: 'look', part: id, aid: aid.value });
+    if (snapshot.value.refused !== null) return;
+    looked.value = { look: drill.look(id, aid.value), aid: aid.value, stand: snapshot.value.stand };
+  };
+  return {
+    drill,
+    snapshot,
+    aid,
+    chosen,
+    hovered: signal(null),
+    looked,
+    page: signal<Page>('findings'),
+    sheetOpen: signal(true),
+    listOpen: signal(false),
+    actFilter: signal(''),
+    actBy: signal(null),
+    dialog: signal(null),
+    yaw: signal(Math.PI / 2),
+    captions,
+    send,
+    choose,
+  };
+};

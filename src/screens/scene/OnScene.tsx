@@ -1,0 +1,42 @@
+/** On scene: the picture, what was perceived, the strip below and the sheet at the side. */
+import { useEffect } from 'preact/hooks';
+import { SideSheet } from '../sheet/SideSheet.tsx';
+import type { Desk, Playing } from '../types.ts';
+import { EndSlip } from './EndSlip.tsx';
+import { KeysSlip } from './KeysSlip.tsx';
+import { keyRun } from './keys.ts';
+import { ListTwin } from './ListTwin.tsx';
+import { Notices } from './Notices.tsx';
+import { PartCard } from './PartCard.tsx';
+import { Picture } from './Picture.tsx';
+import { Strip } from './Strip.tsx';
+
+export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      const run = keyRun(event, desk.settings.value.letterKeys, playing);
+      if (run === null) return;
+      event.preventDefault();
+      run();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [playing, desk]);
+  const scene = desk.scene.value;
+  const listStands = scene.is === 'absent' || playing.listOpen.value;
+  return (
+    <main class="on-scene" data-sheet={playing.sheetOpen.value ? 'open' : 'folded'}>
+      <h1 class="sr-only">{playing.snapshot.value.world.given.title}</h1>
+      <div class="view">
+        <Picture desk={desk} playing={playing} />
+        {listStands && <ListTwin desk={desk} playing={playing} />}
+        <Notices playing={playing} />
+        <PartCard desk={desk} playing={playing} />
+      </div>
+      <SideSheet desk={desk} playing={playing} />
+      <Strip playing={playing} />
+      {playing.dialog.value === 'keys' && <KeysSlip playing={playing} />}
+      {(playing.dialog.value === 'hand-over' || playing.dialog.value === 'close-out') && <EndSlip playing={playing} />}
+    </main>
+  );
+};

@@ -1,0 +1,76 @@
+/** What is pointed at: its plain name, what can be made out from here, and what can be done about it. Never a condition. */
+import { useState } from 'preact/hooks';
+import type { Aid } from '../../engine/senses/types.ts';
+import { format } from '../../engine/units/formatQuantity.ts';
+import { findPart } from '../../engine/world/edit.ts';
+import { CallFinding } from '../sheet/CallFinding.tsx';
+import type { Desk, Playing } from '../types.ts';
+import { capital, nameOf } from '../words.ts';
+
+export const byAid: Readonly<Record<Aid, string>> = { eyes: 'by eye', lamp: 'with the lamp', glass: 'with the glass' };
+
+const Lines = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
+  const looked = playing.looked.value;
+  if (looked === null) return null;
+  const { look, aid } = looked;
+  return (
+    <>
+      <p class="meta">
+        {format(look.distance, 'length', desk.settings.value.units, 2)} away, {byAid[aid]}
+      </p>
+      <ul class="lines">
+        {look.lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+export const PartCard = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
+  const chosen = playing.chosen.value;
+  const [calling, setCalling] = useState<string | null>(null);
+  if (chosen === null) return null;
+  const { world } = playing.snapshot.value;
+  const aid = playing.aid.value;
+  const isPart = findPart(world, chosen) !== null;
+  const about = playing.drill.offers().filter((offered) => offered.about === chosen);
+  const toActs = (): void => {
+    playing.actBy.value = null;
+    playing.actFilter.value = nameOf(world, chosen);
+    playing.page.value = 'acts';
+    playing.sheetOpen.value = true;
+  };
+  return (
+    <section class="part-card paper" aria-label={`Pointed at: ${nameOf(world, chosen)}`}>
+      <header>
+        <h2>{capital(nameOf(world, chosen))}</h2>
+        <button type="button" class="close" aria-label="Put it away" onClick={() => playing.choose(null)}>
+          ✕
+        </button>
+      </header>
+      <Lines desk={desk} playing={playing} />
+      {calling === chosen ? (
+        <CallFinding desk={desk} playing={playing} on={chosen} onDone={() => setCalling(null)} />
+      ) : (
+        <p class="buttons">
+          {isPart && (
+            <button type="button" onClick={() => playing.choose(chosen)}>
+              Look {byAid[aid]}
+            </button>
+          )}
+          {chosen !== 'truck' && (
+            <button type="button" class="primary" onClick={() => setCalling(chosen)}>
+              Call a finding
+            </button>
+          )}
+          {about.length > 0 && (
+            <button type="button" onClick={toActs}>
+              {about.length} {about.length === 1 ? 'act' : 'acts'} on it
+            </button>
+          )}
+        </p>
+      )}
+    </section>
+  );
+};

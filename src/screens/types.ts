@@ -1,0 +1,90 @@
+/** What the screens are handed by the app, and what they ask of it. */
+import type { ReadonlySignal, Signal } from '@preact/signals';
+import type { MountScene } from '../drill/sceneTypes.ts';
+import type { Drill, Snapshot } from '../drill/types.ts';
+import type { Act } from '../engine/acts/types.ts';
+import type { Scenario } from '../engine/scenario/types.ts';
+import type { Aid, Look } from '../engine/senses/types.ts';
+import type { UnitSystem } from '../engine/units/formatQuantity.ts';
+
+export interface Settings {
+  readonly units: UnitSystem;
+  readonly sound: boolean;
+  readonly lessMotion: boolean;
+  /** 0.5 … 2 times as computed. */
+  readonly brightness: number;
+  /** Single letters as keys of their own. */
+  readonly letterKeys: boolean;
+  /** Asks how sure one is of a finding. */
+  readonly askSure: boolean;
+}
+
+/** A drill in the library. */
+export interface Offered {
+  readonly scenario: Scenario;
+  readonly hash: string;
+}
+
+export interface Caption {
+  readonly id: string;
+  readonly text: string;
+}
+
+export const pages = ['findings', 'briefing', 'acts', 'call'] as const;
+export type Page = (typeof pages)[number];
+
+/** A look at a part, from where, with what. */
+export interface Looked {
+  readonly look: Look;
+  readonly aid: Aid;
+  readonly stand: string;
+}
+
+/** The picture: on its way, there, or not to be had on this device and why. */
+export type SceneState =
+  | { readonly is: 'loading' }
+  | { readonly is: 'ready'; readonly mount: MountScene }
+  | { readonly is: 'absent'; readonly why: string };
+
+/** A drill on the screen: the snapshot, and what belongs to the view alone. */
+export interface Playing {
+  readonly drill: Drill;
+  readonly snapshot: ReadonlySignal<Snapshot>;
+  readonly aid: Signal<Aid>;
+  /** Part, tool, person or 'truck' that is pointed at and kept. */
+  readonly chosen: Signal<string | null>;
+  readonly hovered: Signal<string | null>;
+  readonly looked: Signal<Looked | null>;
+  readonly page: Signal<Page>;
+  readonly sheetOpen: Signal<boolean>;
+  readonly listOpen: Signal<boolean>;
+  /** Words that the offered acts must contain. */
+  readonly actFilter: Signal<string>;
+  readonly actBy: Signal<string | null>;
+  readonly dialog: Signal<null | 'keys' | 'hand-over' | 'close-out'>;
+  /** Where the picture looks, radians. */
+  readonly yaw: Signal<number>;
+  readonly captions: ReadonlySignal<readonly Caption[]>;
+  send(act: Act): void;
+  /** Points at something; a part is looked at with the present aid, which is logged. */
+  choose(id: string | null): void;
+}
+
+/** What the app does for the screens. */
+export interface Desk {
+  readonly library: readonly Offered[];
+  readonly settings: Signal<Settings>;
+  readonly playing: ReadonlySignal<Playing | null>;
+  readonly scene: ReadonlySignal<SceneState>;
+  /** A kept drill that one may go on with, and one line about it. */
+  readonly keptDrill: ReadonlySignal<null | { readonly title: string; readonly acts: number; readonly ended: boolean }>;
+  /** What went wrong last, in words. */
+  readonly problem: Signal<string | null>;
+  take(offered: Offered): void;
+  goOn(): void;
+  forget(): void;
+  openLog(file: File): Promise<void>;
+  saveLog(): void;
+  tryAgain(): void;
+  leave(): void;
+}

@@ -1,0 +1,48 @@
+/** Small turns of phrase that several sheets share. */
+import { componentKind } from '../engine/catalogue/components.ts';
+import { conditions, conditionsFor, toolConditions } from '../engine/catalogue/conditions.ts';
+import type { ConditionKind } from '../engine/catalogue/types.ts';
+import { findPart, personById, toolById } from '../engine/world/edit.ts';
+import type { World } from '../engine/world/types.ts';
+
+export const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);
+
+/** Local time of the drill's minute, '05:52' and on. */
+export const clockAt = (world: Pick<World, 'given'>, minute: number): string => {
+  const [hours = 0, minutes = 0] = world.given.call.time.split(':').map(Number);
+  const total = hours * 60 + minutes + minute;
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${two(Math.floor(total / 60) % 24)}:${two(total % 60)}`;
+};
+
+const others: Readonly<Record<string, string>> = {
+  site: 'weather and site',
+  ticket: 'the ticket',
+  guards: 'cones, chocks and tape',
+  truck: 'the truck',
+};
+
+/** What a thing is called that may be pointed at. */
+export const nameOf = (world: World, id: string): string =>
+  findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
+
+/** Everything that a finding may be called on, parts first. */
+export const callables = (world: World): readonly { readonly id: string; readonly label: string }[] => [
+  ...world.parts
+    .filter(({ kind }) => componentKind(kind).conditions.length > 0)
+    .map(({ id, name }) => ({ id, label: name })),
+  ...world.tools.map(({ id, name }) => ({ id, label: name })),
+  ...world.people.filter(({ role }) => role !== 'trainee').map(({ id, name }) => ({ id, label: name })),
+  ...['guards', 'ticket', 'site'].map((id) => ({ id, label: others[id] ?? id })),
+];
+
+/** The trade's list for such a thing; anything may also be missing. */
+export const conditionsOn = (world: World, id: string): readonly ConditionKind[] => {
+  const part = findPart(world, id);
+  if (part === null && toolById(world, id) === null) return conditions;
+  const allowed = part === null ? toolConditions : conditionsFor(part.kind).map((each) => each.id);
+  return conditions.filter((each) => each.id === 'missing' || allowed.includes(each.id));
+};
+
+/** How a condition is called. */
+export const conditionLabel = (id: string): string => conditions.find((each) => each.id === id)?.label ?? id;
