@@ -109,7 +109,7 @@ const tube = (a: Assembly, parted: boolean): void => {
     ],
     12,
   );
-  a.add('copperFresh', wire(leader, 0.0016, 5));
+  a.add('tinned', wire(leader, 0.0016, 5));
 };
 
 /** How far the tube has swung from the closed position, degrees. */

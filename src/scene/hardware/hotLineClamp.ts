@@ -4,7 +4,7 @@
  */
 import { Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
-import { block, bolt, curve, plate, ring, rod } from './shapes.ts';
+import { block, bolt, curve, plate, ring, rod, soften } from './shapes.ts';
 import { wire } from './wire.ts';
 
 const clampBody = (a: Assembly, r: number): void => {
@@ -26,7 +26,9 @@ const clampBody = (a: Assembly, r: number): void => {
     [-0.012, -0.04],
   ] as const;
   const jaw = plate(
-    outline.map(([x, y]) => [x * (1 + (r - 0.005) * 20), y] as const),
+    soften([...outline, outline[0]], 1)
+      .slice(1, -1)
+      .map(([x, y]) => [x * (1 + (r - 0.005) * 20), y] as const),
     0.026,
     0.0025,
   );

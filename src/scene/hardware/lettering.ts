@@ -63,3 +63,10 @@ export const lettering = (text: string, height: number, thick = 0.0006, pieces =
   });
   return shapes;
 };
+
+/** Lays strokes of the plane y, z on a round of the given radius about z. */
+export const wrapped = (g: BufferGeometry, radius: number): BufferGeometry => {
+  const p = g.getAttribute('position');
+  for (let i = 0; i < p.count; i++) p.setX(i, p.getX(i) + Math.sqrt(Math.max(0, radius * radius - p.getY(i) ** 2)));
+  return g;
+};

@@ -219,30 +219,41 @@ const burn = (w: Work): void => {
   const trunk = Math.max(1, Math.ceil(w.mark.length / 0.035));
   const widthOf = (i: number): number => (given || i < trunk * 2.2 ? 1 : 0.62) * (0.7 + 0.5 * w.next());
   const widths = courses.map((_, i) => widthOf(i));
+  const key = ([a, s]: readonly [number, number]): string => `${Math.round(a * 1e4)}:${Math.round(s * 1e4)}`;
+  const starts = new Set(segments.map(([p]) => key(p)));
+  const taper = segments.map(([, q]) => (starts.has(key(q)) ? 0 : 0.88));
+  const wide = (i: number, k: number) => (t: number) =>
+    half * k * (widths[i] as number) * (1 - (taper[i] as number) * t);
   courses.forEach((c, i) => {
-    w.film.ribbon(c, () => half * 5 * (widths[i] as number), [0.09, 0.055, 0.03, 0.3 * k], 0.97);
+    w.film.ribbon(c, wide(i, 5), [0.1, 0.058, 0.03, 0.42 * k], 0.97);
   });
   courses.forEach((c, i) => {
-    w.film.ribbon(c, () => half * 1.9 * (widths[i] as number), [0.028, 0.02, 0.014, 0.75 * k], 0.85);
+    w.film.ribbon(c, wide(i, 1.9), [0.028, 0.02, 0.014, 0.75 * k], 0.85);
   });
   courses.forEach((c, i) => {
-    w.film.ribbon(c, () => half * 0.8 * (widths[i] as number), [0.004, 0.0035, 0.003, k], 0.4);
+    w.film.ribbon(c, wide(i, 0.8), [0.006, 0.005, 0.0045, 0.94 * k], 0.4);
   });
 };
 
+/** Blotch with a ragged outline, drawn out along the surface; `lens` narrows it toward its ends. */
 const cloud = (
   w: Work,
   c: (n: number) => readonly [number, number, number],
   strength: number,
   streaky: number,
+  lens = 0,
 ): void => {
   w.film.patch(w.azimuth, w.from, w.mark.width, w.mark.length, (u, v) => {
     const n =
       noise((u + 1) * 5, v * 6 * streaky, w.seed, 97, 97) * 0.6 +
       noise((u + 1) * 13, v * 14 * streaky, w.seed + 1, 97, 97) * 0.4;
-    const edge = step(1, 0.35 + 0.3 * n, Math.abs(u)) * step(0, 0.18, v) * step(1, 0.75, v);
+    const narrow = 1 - lens + lens * Math.sqrt(Math.max(0.0004, 4 * v * (1 - v)));
+    const edge =
+      step(1, 0.35 + 0.3 * n, Math.min(1, Math.abs(u) / narrow)) *
+      step(0, 0.12 + 0.2 * n, v) *
+      step(1, 0.88 - 0.3 * n, v);
     const [r, g, b] = c(n);
-    return [r, g, b, Math.min(1, edge * (0.45 + 0.75 * n) * strength * w.contrast)];
+    return [r, g, b, Math.min(1, edge * (0.3 + 0.9 * n) * strength * w.contrast)];
   });
 };
 
@@ -258,11 +269,16 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
     };
     cloud({ ...core, seed: w.seed + 9 }, () => [0.012, 0.011, 0.01], 0.9, 0.7);
   },
-  stain: (w) => cloud(w, (n) => [0.05 + 0.03 * n, 0.042 + 0.025 * n, 0.034 + 0.02 * n], 0.78, 0.25),
+  stain: (w) => cloud(w, (n) => [0.045 + 0.03 * n, 0.036 + 0.025 * n, 0.028 + 0.02 * n], 0.72, 0.3, 0.5),
   scar: (w) => {
-    cloud(w, (n) => [0.42 + 0.12 * n, 0.39 + 0.11 * n, 0.34 + 0.1 * n], 0.85, 0.35);
-    const rim = crackCourse(w, w.azimuth, w.from + w.mark.length * 0.08, w.mark.length * 0.84, 0);
-    w.film.ribbon(rim, () => w.mark.width * 0.1, [0.16, 0.14, 0.12, 0.35 * w.contrast], 0.7);
+    const rim = { ...w, mark: { ...w.mark, width: w.mark.width * 1.25 } };
+    cloud(rim, () => [0.13, 0.115, 0.1], 0.6, 0.3, 0.9);
+    cloud({ ...w, seed: w.seed + 5 }, (n) => [0.36 + 0.16 * n, 0.34 + 0.15 * n, 0.3 + 0.14 * n], 0.8, 0.5, 0.9);
+    for (const share of [-0.22, 0.05, 0.27]) {
+      const a = w.azimuth + (share * w.mark.width) / Math.max(0.01, w.film.radius(w.from));
+      const grain = crackCourse(w, a, w.from + w.mark.length * 0.15, w.mark.length * 0.6, 0);
+      w.film.ribbon(grain, (t) => 0.0016 * (1 - 0.7 * t), [0.1, 0.09, 0.08, 0.55 * w.contrast], 0.6);
+    }
   },
   rust: (w) => cloud(w, (n) => [0.2 + 0.16 * n, 0.06 + 0.05 * n, 0.018 + 0.015 * n], 1, 0.4),
 };

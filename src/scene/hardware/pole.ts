@@ -4,7 +4,7 @@
  */
 import { BufferAttribute, BufferGeometry } from 'three';
 import { builder } from './assembly.ts';
-import { lettering } from './lettering.ts';
+import { lettering, wrapped } from './lettering.ts';
 import { type PoleSize, poleRadius, poleWall } from './poleShape.ts';
 
 const roof = (size: PoleSize & { roof: number }): BufferGeometry => {
@@ -34,15 +34,15 @@ export const pole = builder({
     a.add('woodEnd', roof(size));
     part.text.split('|').forEach((line, i) => {
       const z = 1.32 - 0.075 * i;
-      for (const g of lettering(line, 0.045, 0.004)) {
-        a.add('black', g.translate(poleRadius(size, z) - 0.0015, 0, z));
+      for (const g of lettering(line, 0.045, 0.0012, 2)) {
+        a.add('black', wrapped(g, poleRadius(size, z)).translate(0.0006, 0, z));
       }
     });
     a.name('top', [0, 0, size.height]);
     const steps = 24;
     a.markable(
       Array.from({ length: steps + 1 }, (_, i) => {
-        const z = (size.height * i) / steps;
+        const z = ((size.height - size.roof * size.topDiameter * 0.5 - 0.004) * i) / steps;
         return [poleRadius(size, z), z] as const;
       }),
       0.002,

@@ -6,7 +6,7 @@
  */
 import { BoxGeometry, type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
-import { lettering } from './lettering.ts';
+import { lettering, wrapped } from './lettering.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
 import { bar, block, bolt, curve, plate, ring, rod } from './shapes.ts';
 import { wire } from './wire.ts';
@@ -133,11 +133,7 @@ const lowSide = (a: Assembly, size: TankSize, strapped: boolean): void => {
 
 const wall = (a: Assembly, size: TankSize, kva: number, text: string): void => {
   const r = size.diameter / 2;
-  const face = (g: BufferGeometry): BufferGeometry => {
-    const p = g.getAttribute('position');
-    for (let i = 0; i < p.count; i++) p.setX(i, p.getX(i) + Math.sqrt(Math.max(0, r * r - p.getY(i) ** 2)));
-    return g;
-  };
+  const face = (g: BufferGeometry): BufferGeometry => wrapped(g, r);
   const label = text || String(Math.round(kva));
   a.within(new Matrix4().makeRotationZ(-0.42), () => {
     for (const g of lettering(label, 0.1, 0.0012, 2)) a.add('black', face(g).translate(0, 0, size.height * 0.36));

@@ -5,7 +5,7 @@
  */
 import { Vector3 } from 'three';
 import { builder } from './assembly.ts';
-import { bar, block, curve, hanging, plate, ring } from './shapes.ts';
+import { bar, curve, hanging, plate, ring } from './shapes.ts';
 import { helix, wire } from './wire.ts';
 
 export const triplex = builder({
@@ -58,7 +58,6 @@ export const wedgeClamp = builder({
     );
     a.add('aluminium', body.rotateX(Math.PI / 2).translate(0, 0.013, 0));
     a.add('zinc', bar([0.085, 0, 0.004], [0.235, 0, 0.002], 0.014, 0.008));
-    a.add('zinc', block([0.15, 0, -0.004], [0.012, 0.034, 0.012]));
     a.add('zinc', ring([0.082, 0, 0.004], [0, 1, 0], 0.008, 0.002));
     a.add(
       'aluminiumStrand',

@@ -33,14 +33,25 @@ const pebble = (u: number, v: number, n: number, seed: number): { d: number; sha
   return { d: Math.sqrt(best), shade };
 };
 
+/** Stones of two sizes: large ones where the coarse noise wants them, fines between. */
+const stones = (u: number, v: number): { height: number; shade: number } => {
+  const large = pebble(u, v, 58, 10);
+  const small = pebble(u, v, 128, 14);
+  const size = 0.2 + 0.3 * large.shade;
+  const dome = Math.max(0, 1 - (large.d / size) ** 2);
+  const fine = 0.4 * Math.max(0, 1 - (small.d / 0.5) ** 2);
+  return dome > fine ? { height: dome, shade: large.shade } : { height: fine, shade: small.shade };
+};
+
 export const gravel = (): DataTexture =>
   colours(512, 512, (u, v) => {
-    const p = pebble(u, v, 46, 10);
-    const c = mix(rgb(0x6c655b), rgb(0xa7a197), p.shade);
-    return mix(scale(c, 1 - 0.25 * layers(u, v, 5, 4, 4, 3)), rgb(0x3d3830), step(0.38, 0.62, p.d));
+    const s = stones(u, v);
+    const c = mix(rgb(0x69635a), rgb(0x9f9a91), (s.shade * 7.3) % 1);
+    const dirt = mix(c, rgb(0x5d5346), 0.55 * step(0.35, 0.75, layers(u, v, 5, 5, 5, 4)));
+    return mix(rgb(0x4a443b), dirt, step(0.02, 0.35, s.height));
   });
 
-export const gravelNormals = (): DataTexture => normals(512, 512, 1.6, (u, v) => 1 - 1.6 * pebble(u, v, 46, 10).d);
+export const gravelNormals = (): DataTexture => normals(512, 512, 1.1, (u, v) => stones(u, v).height);
 
 export const asphalt = (): DataTexture =>
   colours(512, 512, (u, v) => {
