@@ -17,7 +17,7 @@ import { barrierOf, ratingFor } from './barrier.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
 import { bodyGap, handsGap } from './personSpace.ts';
-import { failing, precondition } from './preconditions.ts';
+import { failing, precondition } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
 /** Up to here the rule keeps no distance, only contact is avoided. */

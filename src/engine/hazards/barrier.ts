@@ -8,7 +8,7 @@ import type { Volts } from '../units/quantities.ts';
 import { toolById } from '../world/edit.ts';
 import type { Tool, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
-import { failing, faulty } from './preconditions.ts';
+import { failing, faulty } from './readiness.ts';
 import type { Through } from './types.ts';
 
 export interface Barrier {

@@ -18,7 +18,7 @@ import { clearingTime } from './clearing.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment, SolvedState } from './moment.ts';
 import { handsGap } from './personSpace.ts';
-import { failing } from './preconditions.ts';
+import { failing } from './readiness.ts';
 import { groundedNets } from './section.ts';
 import type { Quantity, Reach } from './types.ts';
 

@@ -21,7 +21,7 @@ import { approachDistance } from './approach.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
 import { bodyGapBy, handsReach, shoulderOf } from './personSpace.ts';
-import { failing } from './preconditions.ts';
+import { failing } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
 /** How near a span's end is to the tie that holds it. */

@@ -11,7 +11,7 @@ import type { Metres } from '../units/quantities.ts';
 import type { Part, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment } from './moment.ts';
-import { failing } from './preconditions.ts';
+import { failing } from './readiness.ts';
 import type { Reach } from './types.ts';
 
 /** 4 ft. */

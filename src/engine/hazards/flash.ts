@@ -20,7 +20,7 @@ import { clearingTime, operatesWithin } from './clearing.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment, SolvedState } from './moment.ts';
 import { eyeOf } from './personSpace.ts';
-import { failing, precondition } from './preconditions.ts';
+import { failing, precondition } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
 const LIVE: Volts = 50;

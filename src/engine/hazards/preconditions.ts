@@ -1,180 +1,50 @@
 /**
- * What must hold for a control to be the one it claims to be, each read from the World at that moment. Tools and gloves: 29 CFR
- * 1910.269(j)(2), 1910.137(c)(2); deenergizing, testing, grounding: 1910.269(m)(3), (n), 1910.333(b)(2)(iv)(B); people:
- * 1910.269(c), (l)(2). Left out: whether a test was done with care, and how long ago within the drill.
+ * Every precondition that controls name: those of readiness.ts, and distance kept, which asks the mechanisms themselves whether
+ * working hands would be inside the minimum approach distance of anything alive.
  */
-import { briefingTopics } from '../catalogue/controls.ts';
-import { faultKind } from '../catalogue/faults.ts';
-import { toolKind } from '../catalogue/tools.ts';
-import type { ToolKind } from '../catalogue/types.ts';
-import { branchesOf, netAt } from '../circuit/elementsOf.ts';
-import { withinInterval } from '../standards/testInterval.ts';
-import type { Volts } from '../units/quantities.ts';
-import { findPart, personById, pointsOf, toolById, trainee } from '../world/edit.ts';
-import type { Part, PointId, Reading, Tool, World } from '../world/types.ts';
-import { changesTo } from './credibleStates.ts';
-import { isGrounded, sectionOf } from './section.ts';
 
-/** What a precondition is asked about; what is not said is taken from the trainee and the whole scene. */
-export interface About {
-  readonly who?: string;
-  readonly part?: string;
-  readonly point?: PointId;
-  readonly tool?: string;
-  /** Phase-to-phase volts that a barrier must hold. */
-  readonly volts?: Volts;
+import { personById, standById, trainee } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
+import { approach } from './approach.ts';
+import { momentOf } from './moment.ts';
+import { type About, failing as failingReady, precondition as isReady, preconditions as ready } from './readiness.ts';
+
+export type { About } from './readiness.ts';
+
+const DISTANCE = 'keep-distance';
+
+/** Names of all preconditions. */
+export const preconditions: readonly string[] = [...ready, DISTANCE].sort();
+
+function keepsDistance(world: World, { who }: About): boolean {
+  const person = who === undefined ? trainee(world) : personById(world, who);
+  const stand = person?.at == null ? null : standById(world, person.at);
+  if (person === null || stand === null) return true;
+  const reach = {
+    who: person.id,
+    stand: stand.id,
+    at: stand.feet,
+    aloft: stand.aloft !== null,
+    touches: [],
+    switches: null,
+    disturbs: null,
+    climbs: null,
+    works: true,
+    seconds: 0,
+  };
+  return approach(reach, momentOf(world, false)).length === 0;
 }
-
-type Test = (world: World, about: About) => boolean;
-
-const who = (world: World, { who: id }: About) => (id === undefined ? trainee(world) : personById(world, id));
-
-const worn = (world: World, about: About, on: ToolKind['wornOn']): Tool | null =>
-  world.tools.find(
-    (tool) => toolKind(tool.kind).wornOn === on && (who(world, about)?.wearing.includes(tool.id) ?? false),
-  ) ?? null;
-
-const toolOf = (world: World, about: About): Tool | null =>
-  about.tool === undefined ? null : toolById(world, about.tool);
-
-const gloves = (world: World, about: About): Tool | null => {
-  const named = toolOf(world, about);
-  return named !== null && toolKind(named.kind).barrier === 'gloves' ? named : worn(world, about, 'hands');
-};
-
-/** Harmful faults laid on a tool. */
-export const faulty = (tool: Tool): boolean => tool.faults.some(({ kind }) => !faultKind(kind).benign);
-
-const inDate = (world: World, tool: Tool | null): boolean => {
-  if (tool === null) return false;
-  const { testMonths } = toolKind(tool.kind);
-  if (testMonths === undefined) return true;
-  return tool.tested !== null && withinInterval(tool.tested, world.given.crew.today, testMonths);
-};
-
-const rating = (tool: Tool | null): Volts =>
-  tool === null ? 0 : (tool.ratedVolts ?? toolKind(tool.kind).ratedVolts ?? 0);
-
-const volts = (world: World, about: About): Volts => about.volts ?? world.given.supply.lineVolts;
-
-/** The point asked about, or the first bare one of the part. */
-const pointOf = (world: World, { point, part }: About): PointId | null =>
-  point ?? (part === undefined ? null : (pointsOf(world).find((id) => id.startsWith(`${part}/`)) ?? null));
-
-/** Readings on the metal of the point, or all, oldest first. */
-function readingsOn(world: World, about: About): readonly Reading[] {
-  const point = pointOf(world, about);
-  if (point === null) return world.knowledge.readings;
-  const section = sectionOf(world, point);
-  return world.knowledge.readings.filter((reading) => section.has(netAt(world, reading.point)));
-}
-
-const lastReading = (world: World, about: About): Reading | null => readingsOn(world, about).at(-1) ?? null;
-
-/** Minutes at which a tester was seen to work: a good self-test, or a reading of voltage. */
-const proofs = (world: World, tool: string): readonly number[] => [
-  ...world.knowledge.tests
-    .filter((test) => test.on === tool && test.test === 'self-test' && test.sign === null)
-    .map(({ minute }) => minute),
-  ...world.knowledge.readings.filter((r) => r.tool === tool && r.shows === 'voltage').map(({ minute }) => minute),
-];
-
-function proved(world: World, about: About): boolean {
-  const reading = lastReading(world, about);
-  if (reading === null) return false;
-  const minutes = proofs(world, reading.tool);
-  return minutes.some((minute) => minute <= reading.minute) && minutes.some((minute) => minute >= reading.minute);
-}
-
-/** Customers' and system's sources that the crew could know of, each asked about or looked at. */
-const ownSources = (world: World): readonly Part[] =>
-  world.parts.filter((part) => part.premises !== null && branchesOf(part).some(({ type }) => type === 'source'));
-
-const isKnown = (world: World, source: Part): boolean =>
-  world.knowledge.looks.some(({ part }) => part === source.id) ||
-  world.knowledge.asked.some(
-    ({ who: id, about }) => about === 'generator' && personById(world, id)?.premises === source.premises,
-  );
-
-const pole = (world: World, about: About): string | null =>
-  (about.part === undefined ? null : findPart(world, about.part)?.pole) ?? null;
-
-const lastBriefing = (world: World) => world.paper.briefings.at(-1) ?? null;
-
-const secondHere = (world: World) => world.people.find(({ role, at }) => role === 'second' && at !== null) ?? null;
-
-const tests = {
-  clearance: (world) => world.orders.clearance?.state === 'held',
-  tagged: (world, about) => {
-    const part = about.part === undefined ? null : findPart(world, about.part);
-    if (part && part.tags.length > 0) return true;
-    return world.parts.every((each) => changesTo(world, each).length === 0 || each.tags.length > 0);
-  },
-  'source-known': (world) => ownSources(world).every((source) => isKnown(world, source)),
-  'tested-dead': (world, about) => lastReading(world, about)?.shows === 'no voltage',
-  'detector-proved': proved,
-  grounded: (world, about) => {
-    const point = pointOf(world, about);
-    return point === null ? world.jumpers.length > 0 : isGrounded(world, point);
-  },
-  'neutral-first': (world) => {
-    const jumper = world.jumpers.at(-1);
-    const [first] = jumper?.points ?? [];
-    if (jumper === undefined || first === undefined) return false;
-    return isGrounded({ ...world, jumpers: world.jumpers.filter((other) => other !== jumper) }, first);
-  },
-  'tool-in-test': (world, about) => inDate(world, toolOf(world, about)),
-  'tool-clean-dry': (world, about) => {
-    const tool = toolOf(world, about);
-    return tool !== null && !tool.wet && (tool.checks.wipe?.ok ?? false);
-  },
-  'tool-sound': (world, about) => {
-    const tool = toolOf(world, about);
-    return tool !== null && !faulty(tool);
-  },
-  'tool-rated': (world, about) => rating(toolOf(world, about)) >= volts(world, about),
-  'gloves-rated': (world, about) => rating(gloves(world, about)) >= volts(world, about),
-  'gloves-in-test': (world, about) => inDate(world, gloves(world, about)),
-  'gloves-air-tested': (world, about) => gloves(world, about)?.checks['air-test']?.ok ?? false,
-  'face-shield': (world, about) => worn(world, about, 'face') !== null,
-  'fall-gear': (world, about) => worn(world, about, 'body') !== null,
-  'cover-rated': (world, about) => {
-    const cover = world.covers.find(({ part }) => part === about.part);
-    return cover !== undefined && rating(toolById(world, cover.tool)) >= volts(world, about);
-  },
-  barricaded: (world) => world.guards.keepOut,
-  reported: (world) => world.orders.reported.some((what) => what !== 'acknowledged'),
-  'second-qualified': (world) => secondHere(world) !== null,
-  briefed: (world) => {
-    const briefing = lastBriefing(world);
-    const second = secondHere(world);
-    return (
-      briefing !== null &&
-      briefingTopics.every((topic) => briefing.topics.includes(topic)) &&
-      (second === null || briefing.heard.includes(second.id))
-    );
-  },
-  'rescue-ready': (world) => lastBriefing(world)?.rescue ?? false,
-  'pole-checked': (world, about) => {
-    const id = `${pole(world, about) ?? about.part}.pole`;
-    const done = (test: string): boolean =>
-      world.knowledge.tests.some(
-        (each) => each.test === test && findPart(world, each.on)?.pole === findPart(world, id)?.pole,
-      );
-    return world.knowledge.looks.some(({ part }) => part === id) && (done('sound') || done('prod'));
-  },
-} as const satisfies Readonly<Record<string, Test>>;
-
-/** Names of the preconditions read from the World alone. */
-export type Precondition = keyof typeof tests;
-export const preconditions = Object.keys(tests).sort() as readonly Precondition[];
 
 /** Whether it holds now; throws on an unknown name. */
-export function precondition(world: World, id: string, about: About = {}): boolean {
-  if (!Object.hasOwn(tests, id)) throw new Error(`no precondition ${id}`);
-  return tests[id as Precondition](world, about);
-}
+export const precondition = (world: World, id: string, about: About = {}): boolean =>
+  id === DISTANCE ? keepsDistance(world, about) : isReady(world, id, about);
 
 /** Those that do not hold now, in the order given. */
-export const failing = (world: World, ids: readonly string[], about: About = {}): readonly string[] =>
-  ids.filter((id) => !precondition(world, id, about));
+export const failing = (world: World, ids: readonly string[], about: About = {}): readonly string[] => [
+  ...failingReady(
+    world,
+    ids.filter((id) => id !== DISTANCE),
+    about,
+  ),
+  ...(ids.includes(DISTANCE) && !keepsDistance(world, about) ? [DISTANCE] : []),
+];
