@@ -1,0 +1,43 @@
+/**
+ * Wires thinner than a pixel: the tube is kept one pixel wide and fades by what it would have covered, so a far conductor is a
+ * faint even line and never a row of dots. Method: Humus 2012, "Phone-wire anti-aliasing". Left out: the width that the fog
+ * scatters round it.
+ */
+import type { Material, MeshStandardMaterial } from 'three';
+
+/** Half the height of the picture in pixels over the tangent of half the field of view; shared by all thin wires. */
+export const focal = { value: 800 };
+
+const cache = new Map<string, MeshStandardMaterial>();
+
+/** A copy of a wire's material for tubes of one radius, metres. */
+export const thin = (material: Material, radius: number): MeshStandardMaterial => {
+  const key = `${material.uuid} ${radius}`;
+  const known = cache.get(key);
+  if (known) return known;
+  const copy = (material as MeshStandardMaterial).clone();
+  copy.transparent = true;
+  copy.onBeforeCompile = (shader) => {
+    shader.uniforms.focal = focal;
+    shader.uniforms.wireRadius = { value: radius };
+    shader.vertexShader = shader.vertexShader
+      .replace(
+        '#include <common>',
+        '#include <common>\nuniform float focal;\nuniform float wireRadius;\nvarying float vCover;',
+      )
+      .replace(
+        '#include <begin_vertex>',
+        `vec3 transformed = position;
+  float far = length((modelViewMatrix * vec4(position, 1.0)).xyz);
+  float kept = max(wireRadius, 0.62 * far / focal);
+  vCover = wireRadius / kept;
+  transformed += normal * (kept - wireRadius);`,
+      );
+    shader.fragmentShader = shader.fragmentShader
+      .replace('#include <common>', '#include <common>\nvarying float vCover;')
+      .replace('#include <opaque_fragment>', '#include <opaque_fragment>\ngl_FragColor.a *= min(1.0, vCover * 1.15);');
+  };
+  copy.customProgramCacheKey = () => `thin ${radius}`;
+  cache.set(key, copy);
+  return copy;
+};

@@ -1,0 +1,205 @@
+/** Pictures of spans, service drops and what stands at a customer's. */
+import type { Part } from '../../engine/world/types.ts';
+import type { Point } from '../hardware/types.ts';
+import { conductor } from './onPole.ts';
+import { azimuthFrom, leadThrough, outwardOf, shifted, spanOf, toward } from './shared.ts';
+import type { Around, Picture, Piece } from './types.ts';
+
+/** Where a span is made up at one end: the groove of a pin, the clamp of a dead end, or its own end. */
+const endOf = (net: string | undefined, own: Point, around: Around): Point => {
+  const holder = around.world.parts.find((p) => p.nets.conductor !== undefined && p.nets.conductor === net);
+  if (holder === undefined) return own;
+  return around.point(holder.id, 'conductor') ?? own;
+};
+
+const phaseSpan: Picture = (part, around) => {
+  if (part.end === null) return [];
+  const a = endOf(part.nets.a, part.at, around);
+  const b = endOf(part.nets.b, part.end, around);
+  return [spanOf('aluminium', conductor, a, b, part.values.sagM ?? 0.5)];
+};
+
+const neutralSpan: Picture = (part, around) => {
+  if (part.end === null) return [];
+  const at = (net: string | undefined, own: Point): Point => {
+    const spool = around.world.parts.find((p) => p.nets.neutral === net && around.point(p.id, 'conductor') !== null);
+    return around.point(spool?.id, 'conductor') ?? own;
+  };
+  return [spanOf('aluminium', conductor, at(part.nets.a, part.at), at(part.nets.b, part.end), part.values.sagM ?? 0.5)];
+};
+
+const drop: Picture = (part, around) => {
+  if (part.end === null) return [];
+  const pole = around.world.parts.find((p) => p.pole !== null && p.nets.x1 === part.nets.x1);
+  const side = azimuthFrom(part.at, part.end);
+  const hook = around.face(pole?.pole ?? null, side, part.at[2], 0.05);
+  const start = toward(hook, side, 0.28);
+  const meter = around.on(part.premises, 'meter');
+  const end = around.point(meter?.id, 'messenger') ?? part.end;
+  const leads = ['x1', 'x3', 'x2'].flatMap((name, i): readonly Piece[] => {
+    const from = around.point(pole?.id, name);
+    if (from === null) return [];
+    const out = azimuthFrom(pole?.at ?? from, from);
+    const low = toward(from, out, 0.07, -0.16 - 0.04 * i);
+    const back = around.face(pole?.pole ?? null, side + (i - 1) * 0.5, hook[2] + 0.16 - 0.05 * i, 0.1);
+    const joined = toward(start, side, 0.05 + 0.06 * i, 0.012 * (i - 1));
+    return leadThrough(name === 'x2' ? 'aluminium' : 'insulated', name === 'x2' ? 0.0042 : 0.0058, [
+      from,
+      toward(from, out, 0.04, -0.03),
+      low,
+      back,
+      toward(hook, side, 0.1, -0.1 - 0.03 * i),
+      joined,
+    ]);
+  });
+  return [
+    { spec: { kind: 'wedge-clamp', side }, at: hook },
+    {
+      spec: { kind: 'triplex', points: [start, end], size: { sag: part.values.sagM ?? 0.6 } },
+      at: [0, 0, 0],
+      thin: 0.0068,
+    },
+    ...leads,
+  ];
+};
+
+const meterStates: Readonly<Record<string, string>> = { in: 'present', pulled: 'empty', blanked: 'sealed-blank' };
+
+const meter: Picture = (part, around) => {
+  const side = outwardOf(part);
+  const serviceDrop = around.on(part.premises, 'drop');
+  const height = (serviceDrop?.end?.[2] ?? 5) - part.at[2] + 0.1;
+  return [
+    { spec: { kind: 'meter', side, state: meterStates[part.state.position ?? 'in'] ?? 'present' }, at: part.at },
+    { spec: { kind: 'service-mast', side, size: { height } }, at: shifted(part.at, 0, 0, 0.19) },
+  ];
+};
+
+const panel: Picture = (part) => {
+  const side = outwardOf(part);
+  const state = part.state.position === 'closed' ? 'main-on' : 'main-off';
+  return [{ spec: { kind: 'panel', side, state }, at: part.at }];
+};
+
+const panelWires: Picture = (part, around) => {
+  const side = outwardOf(part);
+  const load = around.point(around.on(part.premises, 'meter')?.id, 'load');
+  const low = shifted(part.at, 0, 0, -0.4);
+  return leadThrough('steel', 0.016, [
+    load,
+    load && shifted(load, 0.02, 0, -0.18),
+    load && toward([low[0], low[1], load[2] - 0.24], side, 0.05),
+    toward(low, side, 0.05),
+  ]);
+};
+
+/** A thick cord from the set's outlet along the ground and the wall up to a box. */
+const cordTo = (part: Part, around: Around, end: Point): readonly Piece[] => {
+  const set = around.on(part.premises, 'generator');
+  const outlet = around.point(set?.id, 'outlet');
+  if (set === null || outlet === null) return [];
+  const out = outwardOf(part);
+  const foot = toward([end[0] + 0.1, end[1], 0.06], out, 0.1);
+  const drawn = toward(outlet, outwardOf(set), 0.09, -0.09);
+  return leadThrough('insulated', 0.0105, [
+    outlet,
+    drawn,
+    toward([drawn[0], drawn[1], 0.03], outwardOf(set), 0.12),
+    [outlet[0] - 1.2, foot[1] + 0.5 * Math.sin(out), 0.03],
+    [outlet[0] - 2.6, foot[1] + 0.1 * Math.sin(out), 0.03],
+    [foot[0] + 1.6, foot[1] + 0.15 * Math.sin(out), 0.03],
+    foot,
+    shifted(foot, -0.05, 0, 0.3),
+    end,
+  ]);
+};
+
+const cord: Picture = (part, around) => {
+  const main = around.on(part.premises, 'main');
+  if (main === null) return [];
+  if (part.state.position === 'unplugged') {
+    const lying = toward([part.at[0] + 0.4, part.at[1], 0.04], outwardOf(part), 0.5);
+    return cordTo(part, around, lying);
+  }
+  return cordTo(part, around, toward(shifted(main.at, 0.13, 0, -0.37), outwardOf(part), 0.06));
+};
+
+const switchStates: Readonly<Record<string, string>> = { utility: 'line', generator: 'generator', off: 'off' };
+
+const transferSwitch: Picture = (part) => [
+  {
+    spec: {
+      kind: 'transfer-switch',
+      side: outwardOf(part),
+      state: switchStates[part.state.position ?? 'off'] ?? 'off',
+    },
+    at: part.at,
+  },
+];
+
+const switchWires: Picture = (part, around) =>
+  cordTo(part, around, toward(shifted(part.at, 0.06, 0, -0.27), outwardOf(part), 0.07));
+
+/** The gable end faces the line; its ridge stands a little aside, so that meter and panel have bare wall between windows. */
+const house: Picture = (part, around) => [
+  {
+    spec: {
+      kind: 'house',
+      state: around.lit(part) ? 'lit' : 'dark',
+      side: part.azimuth - Math.PI,
+      size: { length: 6.08, width: 8, eaves: 3, rise: 2.5 },
+    },
+    at: shifted(part.at, -0.95, 0, 0),
+  },
+];
+
+const outbuilding: Picture = (part) => [
+  {
+    spec: {
+      kind: 'outbuilding',
+      state: 'open',
+      side: outwardOf(part),
+      size: { length: 4, width: 3, eaves: 2.4, rise: 1.1 },
+    },
+    at: part.at,
+  },
+];
+
+const generator: Picture = (part) => [
+  {
+    spec: { kind: 'generator', state: part.state.run === 'running' ? 'running' : 'stopped', side: outwardOf(part) },
+    at: part.at,
+  },
+];
+
+const houseGround: Picture = (part, around) => {
+  const hub = around.point(around.on(part.premises, 'meter')?.id, 'load');
+  const out = part.at;
+  return leadThrough('copper', 0.0026, [
+    hub,
+    hub && shifted(hub, -0.08, 0, -0.1),
+    [out[0], hub?.[1] ?? out[1], 0.6],
+    shifted(out, 0, 0, -0.05),
+  ]);
+};
+
+/** Bodies at a customer's; they may not ask for points. */
+export const premisesBodies: Readonly<Record<string, Picture>> = {
+  meter,
+  'main-breaker': panel,
+  'transfer-switch': transferSwitch,
+  house,
+  outbuilding,
+  generator,
+};
+
+/** Spans, drops and cords. */
+export const premisesWires: Readonly<Record<string, Picture>> = {
+  'phase-span': phaseSpan,
+  'neutral-span': neutralSpan,
+  'service-drop': drop,
+  'main-breaker': panelWires,
+  'panel-cord': cord,
+  'transfer-switch': switchWires,
+  'house-ground': houseGround,
+};

@@ -1,0 +1,125 @@
+/**
+ * World to objects. What belongs to one pole or premises is drawn together and drawn again only when a part of it has changed;
+ * untouched parts stay the same objects in a World, so that is a comparison of references.
+ */
+import { Group, type Material, type Mesh, type MeshStandardMaterial, type Object3D } from 'three';
+import { isLit } from '../../engine/senses/lookAt.ts';
+import type { Part, World } from '../../engine/world/types.ts';
+import { addMark } from '../hardware/marks.ts';
+import { hardware } from '../hardware/registry.ts';
+import type { PartData, Point } from '../hardware/types.ts';
+import { thin } from '../look/thinWire.ts';
+import type { Materials } from '../materials/materials.ts';
+import { premisesBodies, premisesWires } from './atPremises.ts';
+import { lineCover } from './lineCover.ts';
+import { marksOn } from './marksOn.ts';
+import { poleBodies, poleForm, poleWires } from './onPole.ts';
+import type { Around, Piece } from './types.ts';
+
+const bodies = { ...poleBodies, ...premisesBodies };
+const wires = { ...poleWires, ...premisesWires };
+
+const ownerOf = (part: Part): string => part.pole ?? part.premises ?? part.id;
+
+export interface Drawing {
+  readonly root: Group;
+  /** Redraws what has changed; true if anything did. */
+  follow(world: World): boolean;
+  /** The objects of a part, or of whatever was added under an id. */
+  of(id: string): readonly Object3D[];
+  dispose(): void;
+}
+
+const release = (object: Object3D): void => {
+  object.removeFromParent();
+  object.traverse((o) => {
+    (o as Mesh).geometry?.dispose();
+  });
+};
+
+/** Builds a piece of hardware where it stands. */
+export const buildPiece = (piece: Piece, set: Materials): Group => {
+  const build = piece.spec.kind === lineCover.kind ? lineCover : hardware[piece.spec.kind];
+  if (!build) throw new Error(`nothing draws ${piece.spec.kind}`);
+  const group = build(piece.spec, set);
+  group.position.set(...piece.at);
+  const { thin: radius } = piece;
+  if (radius !== undefined) {
+    for (const child of group.children as Mesh[]) {
+      child.material = thin(child.material as Material, radius) as MeshStandardMaterial;
+      child.renderOrder = 5;
+    }
+  }
+  return group;
+};
+
+/** An empty drawing; the first `follow` fills it. */
+export const drawingOf = (set: Materials): Drawing => {
+  const root = new Group();
+  const drawn = new Map<string, readonly Group[]>();
+  let seen = new Map<string, Part>();
+  let burning = new Map<string, boolean>();
+
+  const aroundOf = (world: World, built: Map<string, readonly Group[]>): Around => {
+    const byId = new Map(world.parts.map((part) => [part.id, part]));
+    return {
+      world,
+      on: (owner, name) => byId.get(`${owner}.${name}`) ?? null,
+      point: (id, name) => {
+        for (const group of (id === undefined ? undefined : built.get(id)) ?? []) {
+          const p = (group.userData as PartData).points[name];
+          if (p) return [p[0] + group.position.x, p[1] + group.position.y, p[2] + group.position.z] as Point;
+        }
+        return null;
+      },
+      face: (owner, azimuth, z, off = 0) => {
+        const pole = byId.get(`${owner}.pole`) ?? null;
+        const { height, topDiameter, groundDiameter } = poleForm(pole);
+        const r = (groundDiameter + (topDiameter - groundDiameter) * (z / height)) / 2 + off;
+        const at = pole?.at ?? [0, 0, 0];
+        return [at[0] + r * Math.cos(azimuth), at[1] + r * Math.sin(azimuth), z];
+      },
+      lit: (part) => burning.get(part.id) === true,
+    };
+  };
+
+  return {
+    root,
+    follow: (world) => {
+      const now = new Map(world.parts.map((part) => [part.id, part]));
+      const lit = new Map(
+        world.parts.filter(({ kind }) => kind in premisesBodies).map(({ id }) => [id, isLit(world, id)]),
+      );
+      const stale = new Set(
+        world.parts
+          .filter((part) => seen.get(part.id) !== part || burning.get(part.id) !== lit.get(part.id))
+          .map(ownerOf),
+      );
+      if (stale.size === 0) return false;
+      seen = now;
+      burning = lit;
+      const around = aroundOf(world, drawn);
+      const again = world.parts.filter((part) => stale.has(ownerOf(part)));
+      for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
+      const draw = (part: Part, table: typeof bodies): Group[] =>
+        (table[part.kind]?.(part, around) ?? []).map((piece) => {
+          const group = buildPiece(piece, set);
+          group.userData.part = part.id;
+          root.add(group);
+          return group;
+        });
+      for (const part of again) {
+        const built = draw(part, bodies);
+        const [body] = built;
+        if (body) for (const mark of marksOn(part, around)) addMark(body, mark, set);
+        drawn.set(part.id, built);
+      }
+      for (const part of again) drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...draw(part, wires)]);
+      return true;
+    },
+    of: (id) => drawn.get(id) ?? [],
+    dispose: () => {
+      for (const groups of drawn.values()) for (const group of groups) release(group);
+    },
+  };
+};

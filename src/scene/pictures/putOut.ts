@@ -1,0 +1,169 @@
+/** What comes and goes with people: truck, chocks, cones, barrier, grounds, covers, tags, and the people themselves. */
+import { pointAt, standById } from '../../engine/world/edit.ts';
+import type { Part, Person, World } from '../../engine/world/types.ts';
+import type { Point } from '../hardware/types.ts';
+import { outwardOf, shifted } from './shared.ts';
+import type { Piece } from './types.ts';
+
+/** A piece with the id under which it is pointed at; null: part of the scenery. */
+export interface PutOut {
+  readonly id: string | null;
+  readonly piece: Piece;
+}
+
+const aloftIn = (world: World): Person | undefined =>
+  world.people.find((p) => p.aloftBy === 'bucket' && p.at !== null && standById(world, p.at)?.aloft !== null);
+
+const truckOf = (world: World): readonly PutOut[] => {
+  const { at, place } = world.truck;
+  const up = aloftIn(world);
+  const stand = up?.at ? standById(world, up.at) : null;
+  const goal: Point | null = stand
+    ? [stand.feet[0] - at[0], stand.feet[1] - at[1] - 0.5, stand.feet[2] - at[2] + 1.1]
+    : null;
+  const state = goal ? 'raised' : place === 'under-line' ? 'set-up' : 'stowed';
+  return [{ id: 'truck', piece: { spec: { kind: 'truck', side: 0, state, points: goal ? [goal] : [] }, at } }];
+};
+
+const guardsOf = (world: World): readonly PutOut[] => {
+  const [x, y] = world.truck.at;
+  const { chocks, cones, keepOut } = world.guards;
+  const scenery = (spec: Piece['spec'], at: Point): PutOut => ({ id: null, piece: { spec, at } });
+  const job = world.parts.find(({ id }) => world.given.job.restores.includes(id))?.pole ?? null;
+  const foot = world.parts.find(({ id }) => id === `${job}.pole`)?.at ?? [0, 0, 0];
+  const ring: Point[] = [-2.6, -1.2, 0.4, 1.9, 3.4].map((a) => [
+    foot[0] + 4.6 * Math.cos(a),
+    foot[1] + 4.6 * Math.sin(a),
+    0,
+  ]);
+  return [
+    ...(chocks
+      ? [-1.4, -2.1].flatMap((dx, i) =>
+          [-1.03, 1.03].map((dy) =>
+            scenery({ kind: 'wheel-chock', side: i === 0 ? Math.PI : 0 }, [
+              x + dx + (i === 0 ? 0.28 : -0.28),
+              y + dy,
+              0,
+            ]),
+          ),
+        )
+      : []),
+    ...(cones
+      ? (
+          [
+            [-9, -2.2],
+            [-6.2, -1.9],
+            [-3.2, -1.9],
+            [0, -1.9],
+            [3.2, -1.9],
+            [6.4, -1.7],
+          ] as const
+        ).map(([dx, dy]) => scenery({ kind: 'cone' }, [x + dx, y + dy, 0]))
+      : []),
+    ...(cones ? [scenery({ kind: 'sign', side: Math.PI }, [x - 14, y - 1.4, 0])] : []),
+    ...(keepOut
+      ? [
+          ...ring.map((at) => scenery({ kind: 'barrier-post' }, at)),
+          scenery(
+            { kind: 'barrier-tape', points: [...ring, ring[0] as Point].map((p) => shifted(p, 0, 0, 0.95)) },
+            [0, 0, 0],
+          ),
+        ]
+      : []),
+  ];
+};
+
+/** People stand a step beside the standing point, so that nobody is inside another or inside the camera. */
+const peopleOf = (world: World, beside: string): readonly PutOut[] =>
+  world.people.flatMap((person, i): readonly PutOut[] => {
+    if (person.role === 'trainee' || person.at === null) return [];
+    const stand = standById(world, person.at);
+    if (stand === null || (stand.aloft !== null && person.at === beside)) return [];
+    const home = world.parts.find(({ id }) => id === `${person.premises}.house`);
+    const mast = world.parts.find(({ id }) => id === `${stand.near}.pole` || id === `${stand.near}.house`);
+    const look = mast ? Math.atan2(mast.at[1] - stand.feet[1], mast.at[0] - stand.feet[0]) : 0;
+    const side = home ? Math.atan2(stand.feet[1] - home.at[1], stand.feet[0] - home.at[0]) - 0.35 : look;
+    const step = stand.aloft !== null ? 0 : home ? 1.6 : 1.1 + 0.4 * i;
+    const at: Point = [
+      stand.feet[0] + step * Math.cos(look + (home ? 0.5 : -1.3)),
+      stand.feet[1] + step * Math.sin(look + (home ? 0.5 : -1.3)),
+      stand.feet[2],
+    ];
+    const crew = person.role === 'second';
+    return [
+      {
+        id: person.id,
+        piece: {
+          spec: {
+            kind: 'person',
+            variant: crew ? 'crew' : 'public',
+            state: stand.aloft ? 'reaching' : 'standing',
+            side,
+          },
+          at,
+        },
+      },
+    ];
+  });
+
+const jumpersOf = (world: World): readonly PutOut[] =>
+  world.jumpers.flatMap((jumper) => {
+    const at = jumper.points.map((p) => pointAt(world, p)).filter((p) => p !== null);
+    return at.slice(1).flatMap((to, i): readonly PutOut[] => {
+      const from = at[i];
+      if (!from) return [];
+      const slack: Point = [
+        (from[0] + to[0]) / 2 + 0.12,
+        (from[1] + to[1]) / 2 - 0.22,
+        Math.min(from[2], to[2]) - 0.25,
+      ];
+      return [{ id: jumper.tool, piece: { spec: { kind: 'ground-set', points: [from, slack, to] }, at: [0, 0, 0] } }];
+    });
+  });
+
+const tagsOf = (part: Part, world: World): readonly PutOut[] =>
+  part.tags.map((_tag, i) => {
+    const [first] = Object.keys(part.nets);
+    const at = (first && pointAt(world, `${part.id}/${first}`)) || part.at;
+    return {
+      id: null,
+      piece: {
+        spec: {
+          kind: 'tag',
+          variant: 'warning',
+          side: outwardOf(part),
+          text: 'HOLD',
+          size: { width: 0.09, height: 0.15 },
+        },
+        at: [at[0], at[1], at[2] - 0.16 - 0.17 * i],
+      },
+    };
+  });
+
+/** Orange rubber laid over a conductor or an insulator. */
+const coversOf = (world: World): readonly PutOut[] =>
+  world.covers.flatMap(({ part: id }): readonly PutOut[] => {
+    const part = world.parts.find((p) => p.id === id);
+    if (!part) return [];
+    const tie = world.parts.find((p) => p.id === `${part.pole}.tie`);
+    const azimuth = tie?.azimuth ?? 0;
+    const middle: Point = part.end
+      ? [part.at[0] + 1.2, part.at[1], part.at[2]]
+      : [part.at[0], part.at[1], (tie ?? part).at[2]];
+    const along = (by: number): Point => [
+      middle[0] + by * Math.cos(azimuth),
+      middle[1] + by * Math.sin(azimuth),
+      middle[2] + 0.005,
+    ];
+    return [{ id, piece: { spec: { kind: 'line-cover', points: [along(-0.9), along(0.9)] }, at: [0, 0, 0] } }];
+  });
+
+/** Everything put out in this World, in order; `beside` is the trainee's stand. */
+export const putOutIn = (world: World, beside: string): readonly PutOut[] => [
+  ...truckOf(world),
+  ...guardsOf(world),
+  ...peopleOf(world, beside),
+  ...jumpersOf(world),
+  ...world.parts.flatMap((part) => tagsOf(part, world)),
+  ...coversOf(world),
+];

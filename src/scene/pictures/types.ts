@@ -1,0 +1,26 @@
+/** How a part of the World becomes pieces of hardware. */
+import type { Part, World } from '../../engine/world/types.ts';
+import type { PartSpec, Point } from '../hardware/types.ts';
+
+/** A piece to build and where its origin stands, world axes. */
+export interface Piece {
+  readonly spec: PartSpec;
+  readonly at: Point;
+  /** Set for wires seen from far: their radius, so that they stay even lines. */
+  readonly thin?: number;
+}
+
+/** What a picture may ask of the parts around its own. */
+export interface Around {
+  readonly world: World;
+  /** The part on a pole or premises, by the name after the dot of its id. */
+  on(owner: string | null, name: string): Part | null;
+  /** A named point of a part as drawn, world axes; null if the part or the point is not there. */
+  point(part: string | undefined, name: string): Point | null;
+  /** Surface of a pole at an azimuth and height. */
+  face(pole: string | null, azimuth: number, z: number, off?: number): Point;
+  /** Whether lights burn in this house. */
+  lit(part: Part): boolean;
+}
+
+export type Picture = (part: Part, around: Around) => readonly Piece[];

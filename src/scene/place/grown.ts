@@ -1,0 +1,224 @@
+/** What grows and stands about: tufts of grass, trees, bushes, a field fence. Instanced; seeded, so the place is always the same. */
+import {
+  type BufferAttribute,
+  type BufferGeometry,
+  DataTexture,
+  DoubleSide,
+  Euler,
+  Group,
+  InstancedMesh,
+  LinearFilter,
+  LinearMipmapLinearFilter,
+  Matrix4,
+  type Mesh,
+  MeshStandardMaterial,
+  PlaneGeometry,
+  Quaternion,
+  SRGBColorSpace,
+  Vector3,
+} from 'three';
+import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
+import { hardware } from '../hardware/registry.ts';
+import type { Materials } from '../materials/materials.ts';
+import { hash, stream } from '../materials/noise.ts';
+import { drives, groundAt, road } from './lie.ts';
+
+/** Blades of grass on transparent ground, root at the lower edge. */
+const blades = (): DataTexture => {
+  const n = 128;
+  const data = new Uint8Array(n * n * 4);
+  for (let i = 0; i < n * n; i++) data.set([70, 78, 46, 0], i * 4);
+  for (let b = 0; b < 46; b++) {
+    const root = 10 + hash(b, 1, 5) * (n - 20);
+    const lean = (hash(b, 2, 5) - 0.5) * 60;
+    const tall = n * (0.35 + 0.63 * hash(b, 3, 5));
+    const dry = hash(b, 4, 5);
+    for (let y = 0; y < tall; y++) {
+      const t = y / tall;
+      const x = root + lean * t * t;
+      const half = 1.9 * (1 - t) + 0.35;
+      for (let dx = Math.floor(x - half); dx <= x + half; dx++) {
+        if (dx < 0 || dx >= n) continue;
+        const k = 0.55 + 0.55 * t;
+        data.set([(62 + 86 * dry) * k, (76 + 58 * dry) * k, (36 + 34 * dry) * k, 255], (y * n + dx) * 4);
+      }
+    }
+  }
+  const texture = new DataTexture(data, n, n);
+  texture.colorSpace = SRGBColorSpace;
+  texture.magFilter = LinearFilter;
+  texture.minFilter = LinearMipmapLinearFilter;
+  texture.generateMipmaps = true;
+  texture.needsUpdate = true;
+  return texture;
+};
+
+const tuft = (): BufferGeometry => {
+  const planes = [0, 1, 2].map((i) => {
+    const g = new PlaneGeometry(1, 1)
+      .rotateX(Math.PI / 2)
+      .translate(0, 0, 0.48)
+      .rotateZ((i * Math.PI) / 3);
+    const normal = g.getAttribute('normal') as BufferAttribute;
+    for (let k = 0; k < normal.count; k++) normal.setXYZ(k, 0, 0, 1);
+    return g;
+  });
+  return mergeGeometries(planes);
+};
+
+const matrix = (x: number, y: number, turn: number, wide: number, tall: number): Matrix4 =>
+  new Matrix4().compose(
+    new Vector3(x, y, groundAt(x, y) - 0.02),
+    new Quaternion().setFromEuler(new Euler(0, 0, turn)),
+    new Vector3(wide, wide, tall),
+  );
+
+const onRoad = (x: number, y: number): boolean =>
+  (y < road.near + 0.75 && y > road.far - 0.75 && x < road.end + 1) ||
+  drives.some((d) => Math.abs(x - d.x) < 1.75 && (d.to > 0 ? y > road.far && y < d.to : y < road.near && y > d.to));
+
+/** Tufts thick near where people stand and in the ditches, thin beyond. */
+const tufts = (count: number, keep: (x: number, y: number) => boolean): Matrix4[] => {
+  const next = stream(41);
+  const out: Matrix4[] = [];
+  for (let i = 0; out.length < count && i < count * 6; i++) {
+    const x = -75 + 145 * next();
+    const near = next();
+    const y = near < 0.6 ? -20 + 34 * next() : -40 + 85 * next();
+    const turn = next() * 6.28;
+    const size = next();
+    if (onRoad(x, y) || !keep(x, y)) continue;
+    const ditch = Math.abs(y + 3.9) < 1.4 || Math.abs(y + 14.2) < 1.4;
+    const tall = (ditch ? 0.34 + 0.5 * size : 0.1 + 0.26 * size * size) * (Math.abs(y) < 1.2 ? 0.7 : 1);
+    out.push(matrix(x, y, turn, 0.3 + 0.4 * size, tall));
+  }
+  return out;
+};
+
+const instanced = (mesh: Mesh, places: readonly Matrix4[], shadow: boolean): InstancedMesh => {
+  const many = new InstancedMesh(mesh.geometry, mesh.material, places.length);
+  places.forEach((m, i) => {
+    many.setMatrixAt(i, m);
+  });
+  many.castShadow = shadow;
+  many.receiveShadow = true;
+  many.frustumCulled = false;
+  return many;
+};
+
+type Spot = readonly [x: number, y: number, size: number];
+
+/** Trees stand off the line: nobody lets them grow into it. */
+const spots: Readonly<Record<string, readonly Spot[]>> = {
+  broadleaf: [
+    [-24, 26, 1.1],
+    [-37, 31, 0.9],
+    [25, 44, 1.2],
+    [-2, 47, 1.25],
+    [44, 27, 0.95],
+    [-16, -34, 1.2],
+    [5, -38, 1.1],
+    [47, -36, 1.15],
+    [-44, -29, 1],
+    [70, 16, 1.1],
+    [76, -20, 1.25],
+    [-78, 30, 1.1],
+    [-80, -34, 1.2],
+    [62, 52, 1.3],
+    [-60, 62, 1.2],
+    [-6, 78, 1.3],
+    [38, 80, 1.2],
+    [12, -72, 1.3],
+    [-38, -68, 1.2],
+    [90, 40, 1.3],
+    [-105, 48, 1.2],
+  ],
+  conifer: [
+    [33, 39, 1.1],
+    [36, 43, 1.25],
+    [39.5, 40, 1],
+    [17, -44, 1.2],
+    [22, -46, 1],
+    [72, -2, 1.15],
+    [80, 6, 1.3],
+    [-30, 52, 1.2],
+    [-26, 56, 1.35],
+    [60, -44, 1.25],
+    [-90, 8, 1.2],
+    [88, -34, 1.3],
+  ],
+  bush: [
+    [-8, 15.5, 1],
+    [-11.5, 15, 0.8],
+    [4, 15.4, 0.7],
+    [27, 15.2, 1],
+    [-31, -17, 1],
+    [-27, -18, 0.8],
+    [7.5, 32, 0.7],
+    [18.5, 33, 0.8],
+    [24, -28, 0.7],
+    [66, -8, 1.2],
+    [67, -11, 1],
+    [65, -5.4, 0.9],
+    [-47, 15, 1],
+    [44, -18, 1.1],
+    [11, -19, 0.9],
+  ],
+};
+const sizes: Readonly<Record<string, { readonly height: number; readonly spread: number }>> = {
+  broadleaf: { height: 9.5, spread: 7 },
+  conifer: { height: 11, spread: 5 },
+  bush: { height: 1.9, spread: 2.6 },
+};
+
+const trees = (set: Materials): InstancedMesh[] =>
+  Object.entries(spots).flatMap(([variant, list]) => {
+    const one = hardware.tree?.({ kind: 'tree', variant, seed: 3, size: { ...sizes[variant] } }, set);
+    if (!one) return [];
+    const places = list.map(([x, y, k], i) => matrix(x, y, hash(i, 5, 9) * 6.28, k * (0.9 + 0.2 * hash(i, 6, 9)), k));
+    return one.children.map((child) => instanced(child as Mesh, places, false));
+  });
+
+const fence = (set: Materials): InstancedMesh[] => {
+  const post = hardware.pole?.(
+    { kind: 'pole', size: { height: 1.25, topDiameter: 0.1, groundDiameter: 0.12 }, seed: 8 },
+    set,
+  );
+  if (!post) return [];
+  const places = Array.from({ length: 52 }, (_, i) => -92 + i * 3.4)
+    .filter((x) => Math.abs(x - 17) > 2.4)
+    .map((x, i) => matrix(x, 13.6, hash(i, 3, 2) * 6, 1, 0.94 + 0.1 * hash(i, 4, 2)));
+  return post.children.map((child) => instanced(child as Mesh, places, false));
+};
+
+export interface Grown {
+  readonly group: Group;
+  dispose(): void;
+}
+
+/** Everything grown; `keep` says where tufts may stand (not through a truck or a house). */
+export const grownIn = (set: Materials, keep: (x: number, y: number) => boolean, many: number): Grown => {
+  const group = new Group();
+  const texture = blades();
+  const material = new MeshStandardMaterial({ map: texture, alphaTest: 0.4, side: DoubleSide, roughness: 1 });
+  const geometry = tuft();
+  const places = tufts(many, keep);
+  const grass = new InstancedMesh(geometry, material, places.length);
+  places.forEach((m, i) => {
+    grass.setMatrixAt(i, m);
+  });
+  grass.receiveShadow = true;
+  grass.frustumCulled = false;
+  group.add(grass, ...trees(set), ...fence(set));
+  return {
+    group,
+    dispose: () => {
+      for (const child of group.children as InstancedMesh[]) {
+        child.geometry.dispose();
+        child.dispose();
+      }
+      texture.dispose();
+      material.dispose();
+    },
+  };
+};

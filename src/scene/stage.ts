@@ -1,0 +1,184 @@
+/** The world below: renderer, camera, light, land, hardware. Draws one still when asked; knows nothing of time or input. */
+import {
+  ACESFilmicToneMapping,
+  Box3,
+  PCFShadowMap,
+  PerspectiveCamera,
+  Scene,
+  SRGBColorSpace,
+  Vector3,
+  WebGLRenderer,
+} from 'three';
+import type { Vec3 } from '../engine/math/vec3.ts';
+import { eyeAt } from '../engine/senses/signsFrom.ts';
+import type { Aid } from '../engine/senses/types.ts';
+import type { World } from '../engine/world/types.ts';
+import { installAirlight } from './look/airlight.ts';
+import { focal } from './look/thinWire.ts';
+import { directionOf, fieldOf, type Look } from './look/view.ts';
+import { weatherOf } from './look/weather.ts';
+import { materials } from './materials/materials.ts';
+import { type Drawing, drawingOf } from './pictures/drawWorld.ts';
+import { type Props, propsOf } from './pictures/props.ts';
+import { beyondOf, releaseBeyond } from './place/beyond.ts';
+import { grownIn } from './place/grown.ts';
+import { landOf } from './place/land.ts';
+
+export interface Stage {
+  readonly canvas: HTMLCanvasElement;
+  readonly drawing: Drawing;
+  readonly props: Props;
+  /** Takes over a World; true if the picture has changed. */
+  follow(world: World, stand: string, brightness: number): boolean;
+  /** Sizes the picture in CSS pixels. */
+  fit(width: number, height: number): void;
+  draw(look: Look, aid: Aid): void;
+  eye(): Vec3;
+  /** Unit direction through a point of the window, both in −1 … 1. */
+  through(x: number, y: number): Vec3;
+  /** Where a place shows, −1 … 1; null when behind. */
+  project(place: Vec3): { readonly x: number; readonly y: number } | null;
+  lost(): boolean;
+  dispose(): void;
+}
+
+/** Whether this browser gives a WebGL context at all. */
+export const hasWebGl = (): boolean => {
+  const probe = document.createElement('canvas');
+  const context = probe.getContext('webgl2');
+  context?.getExtension('WEBGL_lose_context')?.loseContext();
+  return context !== null;
+};
+
+const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
+  !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
+
+/** Makes the stage; `onRestore` is called when a lost context has come back. */
+export const stageOf = (world: World, onRestore: () => void): Stage => {
+  installAirlight();
+  const canvas = document.createElement('canvas');
+  const renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: 'high-performance' });
+  renderer.outputColorSpace = SRGBColorSpace;
+  renderer.toneMapping = ACESFilmicToneMapping;
+  renderer.toneMappingExposure = 1;
+  renderer.shadowMap.enabled = true;
+  renderer.shadowMap.type = PCFShadowMap;
+  renderer.shadowMap.autoUpdate = false;
+
+  const set = materials();
+  const scene = new Scene();
+  const weather = weatherOf();
+  scene.fog = weather.fog;
+  const land = landOf(set);
+  const drawing = drawingOf(set);
+  const props = propsOf(set);
+  drawing.follow(world);
+  const houses = world.parts
+    .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
+    .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
+  const grown = grownIn(set, insideOf(houses), 5200);
+  const beyond = beyondOf(world, set);
+  const camera = new PerspectiveCamera(50, 1.6, 0.06, 1200);
+  camera.up.set(0, 0, 1);
+  scene.add(
+    weather.dome,
+    ...weather.lights,
+    weather.lamp,
+    weather.lamp.target,
+    land.group,
+    drawing.root,
+    props.root,
+    grown.group,
+    beyond,
+  );
+
+  let eye = new Vector3();
+  let height = 720;
+  let stale = true;
+  let away = false;
+  const lose = (event: Event): void => {
+    event.preventDefault();
+    away = true;
+  };
+  const restore = (): void => {
+    away = false;
+    stale = true;
+    onRestore();
+  };
+  canvas.addEventListener('webglcontextlost', lose);
+  canvas.addEventListener('webglcontextrestored', restore);
+
+  return {
+    canvas,
+    drawing,
+    props,
+    follow: (now, stand, brightness) => {
+      const at = new Vector3(...eyeAt(now, stand));
+      const moved = !at.equals(eye);
+      eye = at;
+      const parts = drawing.follow(now);
+      const things = props.follow(now, stand);
+      const light = weather.follow(now.site, brightness);
+      if (light) {
+        land.soak(set, now.site.wetness);
+        stale = true;
+      }
+      return moved || parts || things || light;
+    },
+    fit: (width, tall) => {
+      height = tall;
+      renderer.setPixelRatio(Math.min(2, window.devicePixelRatio || 1));
+      renderer.setSize(width, tall, false);
+      camera.aspect = width / Math.max(1, tall);
+    },
+    draw: (look, aid) => {
+      if (away) return;
+      if (stale) {
+        weather.reflect(renderer, scene);
+        stale = false;
+      }
+      const field = fieldOf(camera.aspect, look.zoom);
+      camera.fov = (field * 180) / Math.PI;
+      camera.position.copy(eye);
+      const d = directionOf(look);
+      camera.lookAt(eye.x + d[0], eye.y + d[1], eye.z + d[2]);
+      camera.updateProjectionMatrix();
+      focal.value = (height * renderer.getPixelRatio()) / 2 / Math.tan(field / 2);
+      const { lamp } = weather;
+      const lit = aid === 'lamp';
+      lamp.visible = lit;
+      lamp.intensity = lit ? (lamp.userData.candela as number) : 0;
+      if (lit) {
+        lamp.position.set(eye.x, eye.y, eye.z + 0.14);
+        lamp.target.position.set(eye.x + d[0] * 10, eye.y + d[1] * 10, eye.z + d[2] * 10);
+        renderer.shadowMap.needsUpdate = true;
+      }
+      renderer.render(scene, camera);
+    },
+    eye: () => [eye.x, eye.y, eye.z],
+    through: (x, y) => {
+      const d = new Vector3(x, y, 0.5).unproject(camera).sub(eye).normalize();
+      return [d.x, d.y, d.z];
+    },
+    project: (place) => {
+      const p = new Vector3(...place).applyMatrix4(camera.matrixWorldInverse);
+      if (p.z > -camera.near) return null;
+      p.applyMatrix4(camera.projectionMatrix);
+      return { x: p.x, y: p.y };
+    },
+    lost: () => away,
+    dispose: () => {
+      canvas.removeEventListener('webglcontextlost', lose);
+      canvas.removeEventListener('webglcontextrestored', restore);
+      drawing.dispose();
+      props.dispose();
+      grown.dispose();
+      land.dispose();
+      releaseBeyond(beyond);
+      weather.dispose();
+      renderer.dispose();
+      renderer.forceContextLoss();
+      canvas.remove();
+    },
+  };
+};
