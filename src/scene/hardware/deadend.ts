@@ -5,7 +5,7 @@
 import { CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { profileOf, turnedOf } from './profiles.ts';
-import { bar, bolt, plate, ring, rod } from './shapes.ts';
+import { bar, bolt, ring, rod } from './shapes.ts';
 
 /** z of a string element turned along outward x, at distance `x`. */
 const laid = (x: number, flip: boolean): Matrix4 =>
@@ -41,28 +41,22 @@ const rubber = (a: Assembly, from: number): number => {
 
 const clamp = (a: Assembly, x: number): void => {
   a.add('zinc', ring([x, 0, 0], [0, 1, 0], 0.015, 0.006));
-  const body = plate(
-    [
-      [0, -0.014],
-      [0.05, -0.02],
-      [0.15, -0.008],
-      [0.205, 0.004],
-      [0.205, 0.012],
-      [0.05, 0.012],
-      [0, 0.014],
-    ],
-    0.022,
-    0.003,
-  );
-  a.add('aluminium', body.rotateX(Math.PI / 2).translate(x + 0.006, 0.011, -0.012));
-  for (const dx of [0.07, 0.125]) {
-    a.add('zinc', ring([x + dx, 0, -0.006], [1, 0, 0], 0.017, 0.005, Math.PI * 1.98));
-    a.add('zinc', bolt([x + dx, 0.016, -0.026], [0, 0, -1], 0.018, 0));
-    a.add('zinc', bolt([x + dx, -0.016, -0.026], [0, 0, -1], 0.018, 0));
-    a.add('zinc', bar([x + dx, -0.022, -0.024], [x + dx, 0.022, -0.024], 0.02, 0.005));
+  for (const s of [-1, 1])
+    a.add('aluminium', bar([x - 0.012, s * 0.013, 0], [x + 0.075, s * 0.013, -0.004], 0.024, 0.007, [0, 1, 0]));
+  a.add('aluminium', rod([x + 0.045, 0, -0.004], [x + 0.21, 0, 0], 0.0135, 14, 0.0095));
+  a.add('aluminium', bar([x + 0.06, 0, -0.017], [x + 0.175, 0, -0.012], 0.026, 0.008));
+  for (const dx of [0.085, 0.145]) {
+    a.add('zinc', ring([x + dx, 0, -0.002], [1, 0, 0], 0.0165, 0.0045));
+    for (const s of [-1, 1])
+      a.add(
+        'zinc',
+        rod([x + dx, s * 0.0165, -0.004], [x + dx, s * 0.0165, -0.042], 0.0045, 8),
+        bolt([x + dx, s * 0.0165, -0.026], [0, 0, -1], 0.016, 0),
+      );
+    a.add('zinc', bar([x + dx, -0.024, -0.023], [x + dx, 0.024, -0.023], 0.018, 0.006));
   }
   a.name('conductor', [x + 0.21, 0, 0]);
-  a.name('tail', [x + 0.02, 0, -0.02]);
+  a.name('tail', [x + 0.045, 0, -0.016]);
 };
 
 export const deadend = builder({

@@ -33,7 +33,7 @@ export const person = builder({
     const at = (x: number, y: number, z: number): P => [x * k, y * k, z * k];
     for (const s of [-1, 1]) {
       limb(a, 'fabricDark', at(0, s * 0.09, 0.9), at(0.01, s * 0.105, 0.5), 0.083 * k);
-      limb(a, 'fabricDark', at(0.01, s * 0.105, 0.5), at(-0.01, s * 0.11, 0.14), 0.062 * k);
+      limb(a, 'fabricDark', at(0.01, s * 0.105, 0.5), at(-0.01, s * 0.11, 0.14), 0.071 * k);
       a.add('leather', block(at(0.045, s * 0.11, 0.05), [0.28 * k, 0.1 * k, 0.1 * k], 0.35));
     }
     const shell = [

@@ -136,7 +136,7 @@ const wall = (a: Assembly, size: TankSize, kva: number, text: string): void => {
   const face = (g: BufferGeometry): BufferGeometry => wrapped(g, r);
   const label = text || String(Math.round(kva));
   a.within(new Matrix4().makeRotationZ(-0.42), () => {
-    for (const g of lettering(label, 0.1, 0.0012, 2)) a.add('black', face(g).translate(0, 0, size.height * 0.36));
+    for (const g of lettering(label, 0.1, 0.0012, 2)) a.add('black', face(g).translate(0, 0, size.height * 0.27));
   });
   a.add('aluminium', face(new BoxGeometry(0.003, 0.1, 0.065, 1, 8, 1).translate(0.001, 0, size.height - 0.47)));
   for (const y of [-0.043, 0.043])

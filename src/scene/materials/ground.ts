@@ -1,7 +1,7 @@
 /** Textures of the site: grass, gravel, asphalt, concrete, boards, shingles, bark, leaves. */
 import type { DataTexture } from 'three';
 import { hash, layers, noise, step } from './noise.ts';
-import { colours, mix, normals, rgb, scale } from './textures.ts';
+import { colours, field, mix, normals, rgb, scale } from './textures.ts';
 
 /** Rough grass with bare spots, 3 m square. */
 export const grass = (): DataTexture =>
@@ -14,7 +14,7 @@ export const grass = (): DataTexture =>
 
 const pebble = (u: number, v: number, n: number, seed: number): { d: number; shade: number } => {
   let best = 9;
-  let shade = 0;
+  let cell = [0, 0];
   const cx = Math.floor(u * n);
   const cy = Math.floor(v * n);
   for (let i = -1; i <= 1; i++) {
@@ -26,11 +26,11 @@ const pebble = (u: number, v: number, n: number, seed: number): { d: number; sha
       const d = dx * dx + dy * dy;
       if (d < best) {
         best = d;
-        shade = hash(x, y, seed + 2);
+        cell = [x, y];
       }
     }
   }
-  return { d: Math.sqrt(best), shade };
+  return { d: Math.sqrt(best), shade: hash(cell[0] ?? 0, cell[1] ?? 0, seed + 2) };
 };
 
 /** Stones of two sizes: large ones where the coarse noise wants them, fines between. */
@@ -43,19 +43,24 @@ const stones = (u: number, v: number): { height: number; shade: number } => {
   return dome > fine ? { height: dome, shade: large.shade } : { height: fine, shade: small.shade };
 };
 
+/** Heights and shades of the stones, laid once for colour and normals. */
+const bed = field(512, 512, 2, (u, v) => {
+  const s = stones(u, v);
+  return [s.height, s.shade];
+});
+
 export const gravel = (): DataTexture =>
   colours(512, 512, (u, v) => {
-    const s = stones(u, v);
-    const c = mix(rgb(0x69635a), rgb(0x9f9a91), (s.shade * 7.3) % 1);
-    const dirt = mix(c, rgb(0x5d5346), 0.55 * step(0.35, 0.75, layers(u, v, 5, 5, 5, 4)));
-    return mix(rgb(0x4a443b), dirt, step(0.02, 0.35, s.height));
+    const c = mix(rgb(0x69635a), rgb(0x9f9a91), (bed(u, v, 1) * 7.3) % 1);
+    const dirt = mix(c, rgb(0x5d5346), 0.55 * step(0.35, 0.75, layers(u, v, 5, 5, 5, 3)));
+    return mix(rgb(0x4a443b), dirt, step(0.02, 0.35, bed(u, v, 0)));
   });
 
-export const gravelNormals = (): DataTexture => normals(512, 512, 1.1, (u, v) => stones(u, v).height);
+export const gravelNormals = (): DataTexture => normals(512, 512, 1.1, (u, v) => bed(u, v, 0));
 
 export const asphalt = (): DataTexture =>
-  colours(512, 512, (u, v) => {
-    const p = pebble(u, v, 90, 20);
+  colours(256, 256, (u, v) => {
+    const p = pebble(u, v, 60, 20);
     const c = mix(rgb(0x3a3b3c), rgb(0x6c6c6a), 0.65 * p.shade * step(0.6, 0.2, p.d) + 0.35 * layers(u, v, 6, 5, 5, 4));
     const crack = 1 - Math.abs(2 * layers(u, v, 7, 4, 4, 4) - 1);
     return mix(c, [24, 24, 24], 0.45 * step(0.98, 0.998, crack) * step(0.5, 0.7, layers(u, v, 17, 3, 3, 2)));
@@ -98,26 +103,24 @@ export const bark = (): DataTexture =>
 
 /** A spray of leaves with holes; alpha cuts it out. */
 export const leaves = (): DataTexture => {
-  const blades = Array.from({ length: 230 }, (_, i) => {
+  const n = 256;
+  const shade = new Float32Array(n * n).fill(-1);
+  for (let i = 0; i < 230; i++) {
     const a = hash(i, 1, 8) * 2 * Math.PI;
     const r = 0.45 * Math.sqrt(hash(i, 2, 8));
-    return { x: 0.5 + r * Math.cos(a), y: 0.5 + r * Math.sin(a), t: hash(i, 3, 8) * Math.PI, shade: hash(i, 4, 8) };
-  });
-  return colours(256, 256, (u, v) => {
-    let alpha = 0;
-    let shade = 0;
-    for (const b of blades) {
-      const dx = u - b.x;
-      const dy = v - b.y;
-      const p = (dx * Math.cos(b.t) + dy * Math.sin(b.t)) / 0.05;
-      const q = (dy * Math.cos(b.t) - dx * Math.sin(b.t)) / 0.022;
-      const d = p * p + q * q;
-      if (d < 1) {
-        alpha = 255;
-        shade = b.shade - 0.35 * step(0.25, 0, Math.abs(q));
+    const [x, y, t] = [(0.5 + r * Math.cos(a)) * n, (0.5 + r * Math.sin(a)) * n, hash(i, 3, 8) * Math.PI];
+    const reach = 13;
+    for (let v = Math.max(0, Math.floor(y - reach)); v < Math.min(n, y + reach); v++) {
+      for (let u = Math.max(0, Math.floor(x - reach)); u < Math.min(n, x + reach); u++) {
+        const p = ((u - x) * Math.cos(t) + (v - y) * Math.sin(t)) / 12.8;
+        const q = ((v - y) * Math.cos(t) - (u - x) * Math.sin(t)) / 5.6;
+        if (p * p + q * q < 1) shade[v * n + u] = Math.max(0, hash(i, 4, 8) - 0.35 * step(0.25, 0, Math.abs(q)));
       }
     }
-    return [...mix(rgb(0x27341a), rgb(0x5f7434), shade), alpha];
+  }
+  return colours(n, n, (u, v) => {
+    const k = shade[Math.floor(v * n) * n + Math.floor(u * n)] as number;
+    return [...mix(rgb(0x27341a), rgb(0x5f7434), Math.max(0, k)), k < 0 ? 0 : 255];
   });
 };
 

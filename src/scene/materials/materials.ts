@@ -9,7 +9,6 @@ import {
   type MeshPhysicalMaterialParameters,
   MeshStandardMaterial,
   type MeshStandardMaterialParameters,
-  type Texture,
   Vector2,
 } from 'three';
 import {
@@ -33,104 +32,119 @@ const glazed = (p: MeshPhysicalMaterialParameters): MeshPhysicalMaterial =>
   new MeshPhysicalMaterial({ roughness: 0.32, clearcoat: 1, clearcoatRoughness: 0.06, ...p });
 const plain = (color: number, roughness: number, metalness = 0): MeshStandardMaterial =>
   standard({ color, roughness, metalness });
-const tiled = (texture: Texture, u: number, v: number): Texture => {
-  const t = texture.clone();
-  t.repeat.set(u, v);
-  t.needsUpdate = true;
-  return t;
+
+const once = <T>(paint: () => T): (() => T) => {
+  let made: T | undefined;
+  return () => {
+    made ??= paint();
+    return made;
+  };
+};
+
+type Made<M extends Record<string, () => Material>> = { readonly [K in keyof M]: ReturnType<M[K]> };
+
+/** Each material is made, and its textures painted, when it is first asked for. */
+const lazy = <M extends Record<string, () => Material>>(makers: M): Made<M> => {
+  const set = {};
+  for (const [name, maker] of Object.entries(makers)) {
+    Object.defineProperty(set, name, { enumerable: true, get: once(maker) });
+  }
+  return set as Made<M>;
 };
 
 const make = () => {
-  const zinc = spangle();
-  const glaze = mottle();
-  const strand = strandNormals(7);
-  const boardNormal = boards();
-  const boardTint = boardShade();
+  const zinc = once(spangle);
+  const glaze = once(mottle);
+  const strand = once(() => strandNormals(7));
+  const boardNormal = once(boards);
+  const boardTint = once(boardShade);
   const soft = new Vector2(0.7, 0.7);
-  const painted = (color: number): MeshStandardMaterial => standard({ color, roughness: 0.48, map: streaksMap });
-  const streaksMap = streaks();
-  return {
-    porcelainBrown: glazed({ color: 0x45220f, map: glaze }),
-    porcelainGrey: glazed({ color: 0x8e9694, map: glaze, roughness: 0.36 }),
-    bisque: plain(0xd8cdb8, 0.95),
-    polymer: standard({ color: 0x878b8c, roughness: 0.72, map: glaze }),
-    polymerBlack: plain(0x1d1e20, 0.6),
-    zinc: standard({ color: 0xa9aeb0, roughness: 0.5, metalness: 0.72, map: zinc }),
-    steelDark: plain(0x3a3c3e, 0.55, 0.6),
-    aluminium: standard({ color: 0xb9bcbd, roughness: 0.42, metalness: 0.8 }),
-    aluminiumStrand: standard({
-      color: 0xa4a7a8,
-      roughness: 0.5,
-      metalness: 0.7,
-      normalMap: strand,
-    }),
-    steelStrand: standard({ color: 0x84898c, roughness: 0.52, metalness: 0.7, normalMap: strand }),
-    bronze: standard({ color: 0x86704e, roughness: 0.5, metalness: 0.75, map: glaze }),
-    tinned: plain(0x98968f, 0.45, 0.8),
-    copper: standard({ color: 0xffffff, roughness: 0.62, metalness: 0.45, map: oxide() }),
-    copperFresh: plain(0xd09268, 0.3, 0.95),
-    insulation: plain(0x161719, 0.55),
-    tube: plain(0x574a3c, 0.5),
-    tankPaint: painted(0xaab1ae),
-    lidPaint: standard({ color: 0xa4aba8, roughness: 0.5, map: glaze }),
-    boxPaint: standard({ color: 0x979d9b, roughness: 0.52, map: glaze }),
-    wood: standard({
-      color: 0xffffff,
-      roughness: 0.92,
-      map: woodColour(),
-      normalMap: woodNormals(),
-      normalScale: soft,
-      vertexColors: true,
-    }),
-    woodEnd: standard({ color: 0xffffff, roughness: 0.95, map: endGrain(), side: DoubleSide }),
-    moulding: plain(0x6c6a63, 0.8),
-    rust: standard({ color: 0xffffff, roughness: 0.95, map: rustColour() }),
-    glass: glazed({ color: 0xdfe8e6, roughness: 0.05, transparent: true, opacity: 0.24 }),
-    lens: standard({ color: 0xd9d6c6, roughness: 0.3, emissive: 0x000000 }),
-    lampLit: standard({ color: 0xfff1cf, roughness: 0.4, emissive: 0xffc983, emissiveIntensity: 2.2 }),
-    windowDark: glazed({ color: 0x1a2227, roughness: 0.12 }),
-    windowLit: standard({ color: 0xf6dfae, roughness: 0.5, emissive: 0xf2b866, emissiveIntensity: 0.9 }),
-    display: plain(0x8f9c86, 0.35),
-    white: plain(0xdfe0dc, 0.55),
-    black: plain(0x16171a, 0.6),
-    yellow: plain(0xd3a80f, 0.55),
-    safetyOrange: plain(0xe0521a, 0.6),
-    safetyLime: plain(0xb9d32a, 0.8),
-    red: plain(0xa32418, 0.5),
-    green: plain(0x3d5546, 0.5),
-    reflective: plain(0xd6d9d8, 0.28, 0.35),
-    truckPaint: glazed({ color: 0xd5d7d3, roughness: 0.4 }),
-    rubber: plain(0x1c1c1d, 0.9),
-    fabricDark: plain(0x27303d, 0.95),
-    leather: plain(0x6a4a2c, 0.85),
-    skin: plain(0xa9775a, 0.75),
-    concrete: standard({ roughness: 0.95, map: concrete() }),
-    grass: standard({ roughness: 1, map: grass() }),
-    gravel: standard({ roughness: 0.95, map: gravel(), normalMap: gravelNormals() }),
-    asphalt: standard({ roughness: 0.9, map: asphalt() }),
-    siding: standard({ color: 0xc9c3b2, roughness: 0.8, map: boardTint, normalMap: boardNormal }),
-    sidingDark: standard({
-      color: 0x7a4637,
-      roughness: 0.88,
-      map: tiled(boardTint, 1, 1),
-      normalMap: boardNormal,
-    }),
-    shingles: standard({ roughness: 0.95, map: shingles() }),
-    bark: standard({ roughness: 1, map: bark() }),
-    leaves: standard({ roughness: 0.9, map: leaves(), alphaTest: 0.5, side: DoubleSide }),
-    needles: standard({ roughness: 0.9, map: needles(), alphaTest: 0.5, side: DoubleSide }),
-    mark: new MeshPhysicalMaterial({
-      roughness: 1,
-      specularIntensity: 0.08,
-      vertexColors: true,
-      transparent: true,
-      depthWrite: false,
-      polygonOffset: true,
-      polygonOffsetFactor: -2,
-      polygonOffsetUnits: -2,
-      side: DoubleSide,
-    }),
-  } satisfies Record<string, Material>;
+  return lazy({
+    porcelainBrown: () => glazed({ color: 0x45220f, map: glaze() }),
+    porcelainGrey: () => glazed({ color: 0x8e9694, map: glaze(), roughness: 0.36 }),
+    bisque: () => plain(0xd8cdb8, 0.95),
+    polymer: () => standard({ color: 0x878b8c, roughness: 0.72, map: glaze() }),
+    polymerBlack: () => plain(0x1d1e20, 0.6),
+    zinc: () => standard({ color: 0xa9aeb0, roughness: 0.5, metalness: 0.72, map: zinc() }),
+    steelDark: () => plain(0x3a3c3e, 0.55, 0.6),
+    aluminium: () => standard({ color: 0xb9bcbd, roughness: 0.42, metalness: 0.8 }),
+    aluminiumStrand: () =>
+      standard({
+        color: 0xa4a7a8,
+        roughness: 0.5,
+        metalness: 0.7,
+        normalMap: strand(),
+      }),
+    steelStrand: () => standard({ color: 0x84898c, roughness: 0.52, metalness: 0.7, normalMap: strand() }),
+    bronze: () => standard({ color: 0x86704e, roughness: 0.5, metalness: 0.75, map: glaze() }),
+    tinned: () => plain(0x98968f, 0.45, 0.8),
+    copper: () => standard({ color: 0xffffff, roughness: 0.62, metalness: 0.45, map: oxide() }),
+    copperFresh: () => plain(0xd09268, 0.3, 0.95),
+    insulation: () => plain(0x161719, 0.55),
+    tube: () => plain(0x574a3c, 0.5),
+    tankPaint: () => standard({ color: 0xaab1ae, roughness: 0.48, map: streaks() }),
+    lidPaint: () => standard({ color: 0xa4aba8, roughness: 0.5, map: glaze() }),
+    boxPaint: () => standard({ color: 0x979d9b, roughness: 0.52, map: glaze() }),
+    wood: () =>
+      standard({
+        color: 0xffffff,
+        roughness: 0.92,
+        map: woodColour(),
+        normalMap: woodNormals(),
+        normalScale: soft,
+        vertexColors: true,
+      }),
+    woodEnd: () => standard({ color: 0xffffff, roughness: 0.95, map: endGrain(), side: DoubleSide }),
+    moulding: () => plain(0x6c6a63, 0.8),
+    rust: () => standard({ color: 0xffffff, roughness: 0.95, map: rustColour() }),
+    glass: () => glazed({ color: 0xdfe8e6, roughness: 0.05, transparent: true, opacity: 0.24 }),
+    lens: () => standard({ color: 0xd9d6c6, roughness: 0.3, emissive: 0x000000 }),
+    lampLit: () => standard({ color: 0xfff1cf, roughness: 0.4, emissive: 0xffc983, emissiveIntensity: 2.2 }),
+    windowDark: () => glazed({ color: 0x1a2227, roughness: 0.12 }),
+    windowLit: () => standard({ color: 0xf6dfae, roughness: 0.5, emissive: 0xf2b866, emissiveIntensity: 0.9 }),
+    display: () => plain(0x8f9c86, 0.35),
+    white: () => plain(0xdfe0dc, 0.55),
+    black: () => plain(0x16171a, 0.6),
+    yellow: () => plain(0xd3a80f, 0.55),
+    safetyOrange: () => plain(0xe0521a, 0.6),
+    safetyLime: () => plain(0xb9d32a, 0.8),
+    red: () => plain(0xa32418, 0.5),
+    green: () => plain(0x3d5546, 0.5),
+    reflective: () => plain(0xd6d9d8, 0.28, 0.35),
+    truckPaint: () => glazed({ color: 0xd5d7d3, roughness: 0.4 }),
+    rubber: () => plain(0x1c1c1d, 0.9),
+    fabricDark: () => plain(0x27303d, 0.95),
+    leather: () => plain(0x6a4a2c, 0.85),
+    skin: () => plain(0x9c7a66, 0.8),
+    concrete: () => standard({ roughness: 0.95, map: concrete() }),
+    grass: () => standard({ roughness: 1, map: grass() }),
+    gravel: () => standard({ roughness: 0.95, map: gravel(), normalMap: gravelNormals() }),
+    asphalt: () => standard({ roughness: 0.9, map: asphalt() }),
+    siding: () => standard({ color: 0xc9c3b2, roughness: 0.8, map: boardTint(), normalMap: boardNormal() }),
+    sidingDark: () =>
+      standard({
+        color: 0x7a4637,
+        roughness: 0.88,
+        map: boardTint(),
+        normalMap: boardNormal(),
+      }),
+    shingles: () => standard({ roughness: 0.95, map: shingles() }),
+    bark: () => standard({ roughness: 1, map: bark() }),
+    leaves: () => standard({ roughness: 0.9, map: leaves(), alphaTest: 0.5, side: DoubleSide }),
+    needles: () => standard({ roughness: 0.9, map: needles(), alphaTest: 0.5, side: DoubleSide }),
+    mark: () =>
+      new MeshPhysicalMaterial({
+        roughness: 1,
+        specularIntensity: 0.08,
+        vertexColors: true,
+        transparent: true,
+        depthWrite: false,
+        polygonOffset: true,
+        polygonOffsetFactor: -2,
+        polygonOffsetUnits: -2,
+        side: DoubleSide,
+      }),
+  });
 };
 
 export type Materials = ReturnType<typeof make>;
@@ -138,7 +152,7 @@ export type MaterialName = keyof Materials;
 
 let shared: Materials | undefined;
 
-/** The one set of materials; textures are painted on the first call. */
+/** The one set of materials. */
 export const materials = (): Materials => {
   shared ??= make();
   return shared;

@@ -79,3 +79,24 @@ export const normals = (
   }
   return finish(pixels, width, height, false);
 };
+
+/** Values of a function at the pixels of a texture, computed at the first look and kept: asked for by place and number. */
+export const field = (
+  width: number,
+  height: number,
+  count: number,
+  at: (u: number, v: number) => readonly number[],
+): ((u: number, v: number, k: number) => number) => {
+  let kept: Float32Array | undefined;
+  const fill = (): Float32Array => {
+    const out = new Float32Array(width * height * count);
+    for (let i = 0; i < width * height; i++) {
+      out.set(at(((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height), i * count);
+    }
+    return out;
+  };
+  return (u, v, k) => {
+    kept ??= fill();
+    return kept[(Math.floor(v * height) * width + Math.floor(u * width)) * count + k] as number;
+  };
+};

@@ -4,7 +4,7 @@
  */
 import type { DataTexture } from 'three';
 import { hash, layers, noise, step } from './noise.ts';
-import { colours, mix, normals, type Rgb, rgb, scale } from './textures.ts';
+import { colours, field, mix, normals, type Rgb, rgb, scale } from './textures.ts';
 
 const knots = Array.from({ length: 5 }, (_, i) => ({
   u: hash(i, 1, 5),
@@ -24,8 +24,8 @@ const knotAt = (u: number, v: number): number => {
   return d;
 };
 
-const grain = (u: number, v: number): number => {
-  const bend = 0.02 * layers(u, v, 31, 4, 3, 2) + 0.0022 / (0.35 + knotAt(u, v));
+const grain = (u: number, v: number, knot: number): number => {
+  const bend = 0.02 * layers(u, v, 31, 4, 3, 2) + 0.0022 / (0.35 + knot);
   return 0.6 * layers(u + bend, v, 11, 48, 3, 3) + 0.4 * noise((u + bend) * 192, v * 10, 12, 192, 10);
 };
 
@@ -40,7 +40,8 @@ const splits = Array.from({ length: 30 }, (_, i) => ({
 const checks = (u: number, v: number): number => {
   const bend = 0.012 * (layers(u, v, 41, 6, 4, 3) - 0.5);
   let depth = 0;
-  for (const s of splits) {
+  const here = Math.floor(u * splits.length);
+  for (const s of splits.slice(Math.max(0, here - 2), here + 3)) {
     const du = Math.abs(u + bend - s.u);
     const dv = (v - s.v + 2) % 1;
     if (dv > s.length || du > 0.006) continue;
@@ -54,23 +55,29 @@ const pale: Rgb = rgb(0xaca69b);
 const brown: Rgb = rgb(0x7a6d5e);
 const dark: Rgb = rgb(0x4c4238);
 
+/** Grain, depth of splits and distance to a knot, for colour and normals. */
+const timber = field(512, 512, 3, (u, v) => {
+  const k = knotAt(u, v);
+  return [grain(u, v, k), checks(u, v), k];
+});
+
 export const woodColour = (): DataTexture =>
   colours(512, 512, (u, v) => {
-    const g = grain(u, v);
-    const patch = layers(u, v, 51, 4, 3, 3);
+    const [g, split, k] = [timber(u, v, 0), timber(u, v, 1), timber(u, v, 2)];
+    const patch = layers(u, v, 51, 4, 3, 2);
     let c = mix(brown, pale, step(0.3, 0.72, 0.55 * patch + 0.45 * g));
     c = mix(c, dark, 0.6 * step(0.56, 0.32, g));
-    c = mix(c, dark, 0.5 * step(0.62, 0.8, layers(u, v, 61, 14, 1, 3)));
-    const k = knotAt(u, v);
+    c = mix(c, dark, 0.5 * step(0.62, 0.8, layers(u, v, 61, 14, 1, 2)));
     c = mix(c, dark, 0.75 * step(1.1, 0.55, k) + 0.25 * step(2, 1.1, k));
-    return scale(
-      mix(c, [22, 17, 13], 0.92 * checks(u, v)),
-      0.9 + 0.2 * hash(Math.floor(u * 512), Math.floor(v * 512), 9),
-    );
+    const speck = 0.9 + 0.2 * hash(Math.floor(u * 512), Math.floor(v * 512), 9);
+    return scale(mix(c, [22, 17, 13], 0.92 * split), speck);
   });
 
 export const woodNormals = (): DataTexture =>
-  normals(512, 512, 2.2, (u, v) => grain(u, v) - 2.2 * checks(u, v) - 0.4 * step(1.1, 0.7, knotAt(u, v)));
+  normals(512, 512, 2.2, (u, v) => {
+    const [g, split, k] = [timber(u, v, 0), timber(u, v, 1), timber(u, v, 2)];
+    return g - 2.2 * split - 0.4 * step(1.1, 0.7, k);
+  });
 
 /** End grain: rings about the pith, rays opened into checks. */
 export const endGrain = (): DataTexture =>

@@ -12,7 +12,8 @@ import {
 } from 'three';
 import { RoomEnvironment } from 'three/addons/environments/RoomEnvironment.js';
 import { afterAll, describe, expect, test } from 'vitest';
-import { addMark, type Mark } from '../../../src/scene/hardware/marks.ts';
+import type { Mark } from '../../../src/scene/hardware/mark.ts';
+import { addMark } from '../../../src/scene/hardware/marks.ts';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import type { PartSpec } from '../../../src/scene/hardware/types.ts';
 import { materials } from '../../../src/scene/materials/materials.ts';

@@ -6,13 +6,12 @@ import { hardware } from '../../../src/scene/hardware/registry.ts';
 import { turned } from '../../../src/scene/hardware/shapes.ts';
 import type { PartData, PartSpec } from '../../../src/scene/hardware/types.ts';
 import { wire } from '../../../src/scene/hardware/wire.ts';
-import { materials } from '../../../src/scene/materials/materials.ts';
-import { kinds, meshesOf, specsOf, trianglesOf } from './parts.ts';
+import { bare, kinds, meshesOf, specsOf, trianglesOf } from './parts.ts';
 
 const build = (spec: PartSpec): Group => {
   const b = hardware[spec.kind];
   if (!b) throw new Error(spec.kind);
-  return b(spec, materials());
+  return b(spec, bare);
 };
 const boxOf = (part: Group): Vector3 => new Box3().setFromObject(part).getSize(new Vector3());
 
@@ -39,7 +38,7 @@ describe.each(kinds)('%s', (kind) => {
       const part = build(spec);
       expect(part.children.length).toBeGreaterThan(0);
       for (const mesh of meshesOf(part)) {
-        expect(mesh.material).toBe(materials()[mesh.name as 'wood']);
+        expect(mesh.material).toBe(bare[mesh.name as 'wood']);
         const p = mesh.geometry.getAttribute('position').array as Float32Array;
         expect(p.every(Number.isFinite), `${kind} ${spec.state} ${mesh.name} positions`).toBe(true);
         const n = mesh.geometry.getAttribute('normal');

@@ -1,12 +1,12 @@
 import { type Group, type Mesh, Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
-import { addMark, type Mark, markKinds } from '../../../src/scene/hardware/marks.ts';
+import { type Mark, markKinds } from '../../../src/scene/hardware/mark.ts';
+import { addMark } from '../../../src/scene/hardware/marks.ts';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import type { PartSpec } from '../../../src/scene/hardware/types.ts';
-import { materials } from '../../../src/scene/materials/materials.ts';
-import { meshesOf } from './parts.ts';
+import { bare, meshesOf } from './parts.ts';
 
-const set = materials();
+const set = bare;
 const build = (spec: PartSpec): Group => (hardware[spec.kind] as NonNullable<(typeof hardware)[string]>)(spec, set);
 const verticesOf = (mesh: Mesh): Vector3[] => {
   const p = mesh.geometry.getAttribute('position');

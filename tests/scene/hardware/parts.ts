@@ -1,7 +1,8 @@
 /** Specs that build every kind in every state and make, with points where a kind wants them. */
-import type { Group, Mesh } from 'three';
+import { type Group, type Mesh, MeshStandardMaterial } from 'three';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import type { PartSpec, Point } from '../../../src/scene/hardware/types.ts';
+import { type Materials, materials } from '../../../src/scene/materials/materials.ts';
 
 const courses: Readonly<Record<string, readonly Point[]>> = {
   'barrier-tape': [
@@ -52,3 +53,10 @@ export const meshesOf = (part: Group): Mesh[] => part.children as Mesh[];
 
 export const trianglesOf = (part: Group): number =>
   meshesOf(part).reduce((sum, m) => sum + (m.geometry.getIndex()?.count ?? 0) / 3, 0);
+
+const coloured = ['wood', 'mark'];
+
+/** A set of the same names without textures, for what is only measured: painting takes seconds. */
+export const bare = Object.fromEntries(
+  Object.keys(materials()).map((name) => [name, new MeshStandardMaterial({ vertexColors: coloured.includes(name) })]),
+) as unknown as Materials;

@@ -1,0 +1,33 @@
+/** What a mark is, and what its makers work with. */
+import type { Film } from './film.ts';
+import type { MarkSurface } from './types.ts';
+
+export const markKinds = ['crack', 'chip', 'burn', 'flash', 'stain', 'scar', 'rust'] as const;
+export type MarkKind = (typeof markKinds)[number];
+
+export interface Mark {
+  readonly kind: MarkKind;
+  /** Side of the part, radians, 0 = +x, counter-clockwise seen from above; π/2 is the field side. */
+  readonly azimuth: number;
+  /** Height of its lower end over the part's origin, m (along a tilted body: where its surface has that height). */
+  readonly z: number;
+  /** Length along the surface upward and width, m. */
+  readonly length: number;
+  readonly width: number;
+  readonly seed?: number;
+  /** 0 hardly to be seen, 1 plain. */
+  readonly contrast?: number;
+  /** A burn's course as the engine grew it, instead of one from the seed: pairs of [azimuth, z], radians and m. */
+  readonly segments?: readonly (readonly [readonly [number, number], readonly [number, number]])[];
+}
+
+export interface Work {
+  readonly film: Film;
+  readonly mark: Mark;
+  readonly azimuth: number;
+  readonly from: number;
+  readonly contrast: number;
+  readonly next: () => number;
+  readonly seed: number;
+  readonly surface: MarkSurface;
+}
