@@ -13,7 +13,7 @@ const tankStrap: ComponentKind = {
   name: 'tank ground strap',
   terminals: ['tank', 'neutral'],
   nets: { tank: 'tank', neutral: 'neutral' },
-  points: { tank: [0, 0, 0], neutral: [0, -0.3, 0.1] },
+  points: { tank: [0, 0, 0], neutral: [0.1, 0.3, 0.1] },
   branches: () => [joint('strap', 'tank', 'neutral')],
   solids: () => [],
   features: [
@@ -21,7 +21,7 @@ const tankStrap: ComponentKind = {
       id: 'strap',
       healthy: 'strap: from the tank lug to the neutral, both ends bolted',
       size: 0.008,
-      offset: [0, -0.1, 0.05],
+      offset: [0.1, 0.1, 0.05],
       side: 'any',
     },
   ],

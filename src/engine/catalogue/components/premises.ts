@@ -317,14 +317,14 @@ const cord: ComponentKind = {
   features: [
     {
       id: 'cable',
-      healthy: 'cable: coiled by the wall, both ends in sight',
+      healthy: 'cable: thick, coiled on the ground by the wall, both of its ends in sight',
       size: 0.02,
       offset: [0, 0, 0],
       side: 'any',
       byState: [
         {
           when: { position: 'plugged' },
-          words: 'cable: thick, from the outbuilding along the wall toward the panel of the house',
+          words: 'cable: thick, from the outbuilding along the wall to the panel, as far as made out',
         },
       ],
     },
