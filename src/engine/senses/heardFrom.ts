@@ -1,14 +1,15 @@
 /**
  * What is heard at a stand: level by distance against the background, which a running truck engine raises. The buzz of a leak
- * follows the solved leakage current, 20 dB a factor of ten (an assumption: no published level was found).
+ * follows the solved leakage current, 20 dB a factor of ten (an assumption: no published level was found). Left out: steady sounds
+ * other than the truck do not mask each other, and nothing but distance weakens them.
  */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { SignKind } from '../catalogue/types.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
-import { atan2, log10 } from '../math/elementary.ts';
+import { atan2, log10, pow } from '../math/elementary.ts';
 import { add, distance, sub, type Vec3 } from '../math/vec3.ts';
-import { isHeard, levelAt, sumLevels } from '../standards/hearing.ts';
+import { heardMargin, isHeard, levelAt, sumLevels } from '../standards/hearing.ts';
 import { placeOn, standById } from '../world/edit.ts';
 import type { LaidFault, Part, World } from '../world/types.ts';
 import type { Heard, Sign } from './types.ts';
@@ -136,7 +137,7 @@ export const heardFrom = (world: World, stand: string): readonly Heard[] => {
   );
 };
 
-/** The same as signs, of faults only, the masked ones too. */
+/** The same as signs, of faults only, the masked ones too; margin: sound pressure over the least that is heard. */
 export const heardSigns = (world: World, stand: string): readonly Sign[] => {
   const ear = earAt(world, stand);
   const background = backgroundAt(world, stand);
@@ -151,7 +152,7 @@ export const heardSigns = (world: World, stand: string): readonly Sign[] => {
         part: source.part,
         sense: 'hear',
         perceived,
-        margin: perceived ? 1 + (level - background) / 10 : 0,
+        margin: pow(10, (level - background - heardMargin) / 20),
         why: perceived ? null : 'masked',
         words: source.caption,
         at: source.at,

@@ -16,6 +16,9 @@ import type { Aid } from './types.ts';
 
 const MAGNIFICATION = 8 * handHeldPart;
 const BEAM = 100;
+/** Overcast noon and clear air, to ask what is lacking. */
+const DAYLIGHT = 10000;
+const CLEAR = 50000;
 
 export interface Mark {
   readonly size: number;
@@ -43,8 +46,9 @@ export const marginOf = (mark: Mark, distance: number, site: Site, aid: Aid): nu
   return mark.shape === 'line' ? lineRatio(sight) : patchRatio(sight);
 };
 
-/** What would help most: light, or nearness and glass. */
-export const lacking = (mark: Mark, distance: number, site: Site, aid: Aid): 'too dark' | 'too far' => {
-  const inDaylight = marginOf(mark, distance, { ...site, skyLux: 10000 }, aid);
-  return inDaylight >= 1 ? 'too dark' : 'too far';
+/** What keeps a mark from being made out: with light it would be, with clear air it would be, or it is too small from here. */
+export const lacking = (mark: Mark, distance: number, site: Site, aid: Aid): 'too dark' | 'fog' | 'too small' => {
+  const shows = (better: Partial<Site>): boolean => marginOf(mark, distance, { ...site, ...better }, aid) >= 1;
+  if (shows({ skyLux: DAYLIGHT })) return 'too dark';
+  return shows({ skyLux: DAYLIGHT, visibilityM: CLEAR }) ? 'fog' : 'too small';
 };

@@ -13,6 +13,8 @@ import { eyeAt, facesEye, seenOn } from './signsFrom.ts';
 import { isHidden } from './solids.ts';
 import type { Aid, Look, Sign } from './types.ts';
 
+const tooMuch = { 'too dark': 'too dark', fog: 'too much fog', 'too small': 'too far' } as const;
+
 const withAid: Readonly<Record<Aid, string>> = { eyes: 'by eye', lamp: 'by lamp', glass: 'with the glass' };
 
 const volts = (world: World, part: Part, [a, b]: readonly [string, string]): number =>
@@ -28,26 +30,23 @@ const ordinary = (world: World, part: Part, feature: Feature): string => {
 
 const markOf = (feature: Feature): Mark => ({ size: feature.size, shape: 'patch', contrast: 0.5, reflectance: 0.3 });
 
-const lineFor = (
-  world: World,
-  part: Part,
-  feature: Feature,
-  eye: Vec3,
-  aid: Aid,
-  signs: readonly Sign[],
-): readonly string[] => {
+/** Two marks on one feature are one line, so that the number of lines tells nothing. */
+const together = (subject: string, lines: readonly string[]): string =>
+  `${subject}: ${lines.map((line) => line.slice(subject.length + 2)).join('; ')}`;
+
+const lineFor = (world: World, part: Part, feature: Feature, eye: Vec3, aid: Aid, signs: readonly Sign[]): string => {
   const made = signs.filter(({ perceived }) => perceived).map(({ words }) => words);
   const subject = feature.healthy.split(':')[0] ?? feature.id;
   const mine = made.filter((words) => words.startsWith(`${subject}:`));
-  if (mine.length > 0) return mine;
+  if (mine.length > 0) return together(subject, mine);
   const place = placeOn(part, feature.offset);
-  if (!facesEye(feature.side, place, eye)) return [`${subject}: on the other side from here`];
-  if (isHidden(world, eye, place, part.id)) return [`${subject}: hidden from here`];
+  if (!facesEye(feature.side, place, eye)) return `${subject}: on the other side from here`;
+  if (isHidden(world, eye, place, part.id)) return `${subject}: hidden from here`;
   const far = distance(eye, place);
   if (marginOf(markOf(feature), far, world.site, aid) < 1) {
-    return [`${subject}: ${lacking(markOf(feature), far, world.site, aid)} to tell, ${withAid[aid]}`];
+    return `${subject}: ${tooMuch[lacking(markOf(feature), far, world.site, aid)]} to tell, ${withAid[aid]}`;
   }
-  return [ordinary(world, part, feature)];
+  return ordinary(world, part, feature);
 };
 
 /** A look at a part from a stand with an aid; throws on an unknown part or stand. */
@@ -56,7 +55,7 @@ export const lookAt = (world: World, id: string, stand: string, aid: Aid): Look 
   const eye = eyeAt(world, stand);
   const signs = seenOn(world, part, stand, aid);
   const { features } = componentKind(part.kind);
-  const lines = features.flatMap((feature) => lineFor(world, part, feature, eye, aid, signs));
+  const lines = features.map((feature) => lineFor(world, part, feature, eye, aid, signs));
   return {
     part: id,
     name: part.name,

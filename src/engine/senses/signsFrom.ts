@@ -6,7 +6,7 @@ import { add, distance, dot, normalise, scale, sub, type Vec3 } from '../math/ve
 import { placeOn, standById } from '../world/edit.ts';
 import type { LaidFault, Part, World } from '../world/types.ts';
 import { heardSigns } from './heardFrom.ts';
-import { marginOf } from './light.ts';
+import { lacking, type Mark, marginOf } from './light.ts';
 import { isHidden } from './solids.ts';
 import type { Aid, Sign } from './types.ts';
 
@@ -45,20 +45,16 @@ const seenSign = (world: World, part: Part, fault: LaidFault, kind: SignKind, ey
   const feature = componentKind(part.kind).features.find(({ id }) => id === kind.feature);
   const place = onSurface(placeOn(part, feature?.offset ?? [0, 0, 0]), fault.side);
   const far = distance(eye, place);
-  const margin = marginOf(
-    {
-      size: kind.size ?? 0.01,
-      shape: kind.shape ?? 'patch',
-      contrast: kind.contrast ?? 0.5,
-      reflectance: kind.reflectance ?? 0.3,
-    },
-    far,
-    world.site,
-    aid,
-  );
+  const mark: Mark = {
+    size: kind.size ?? 0.01,
+    shape: kind.shape ?? 'patch',
+    contrast: kind.contrast ?? 0.5,
+    reflectance: kind.reflectance ?? 0.3,
+  };
+  const margin = marginOf(mark, far, world.site, aid);
   const faces = facesEye(fault.side, place, eye);
   const hidden = faces && isHidden(world, eye, place, part.id);
-  const why = !faces ? 'other side' : hidden ? 'hidden' : margin < 1 ? 'too small' : null;
+  const why = !faces ? 'other side' : hidden ? 'hidden' : margin < 1 ? lacking(mark, far, world.site, aid) : null;
   return {
     id: `${fault.id}/${kind.id}`,
     fault: fault.id,

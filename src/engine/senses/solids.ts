@@ -63,10 +63,49 @@ const along = (from: Vec3, direction: Vec3, solid: Solid): number | null =>
     ? alongCylinder(from, direction, solid.from, solid.to, solid.radius)
     : alongBox(from, direction, solid.centre, solid.half);
 
+interface Body {
+  readonly solids: readonly Solid[];
+  /** A ball round all of them, so that most rays need no closer look. */
+  readonly centre: Vec3;
+  readonly radius: number;
+}
+
+const cornersOf = (solid: Solid): readonly Vec3[] => {
+  if (solid.shape === 'box') return [sub(solid.centre, solid.half), add(solid.centre, solid.half)];
+  const { from, to, radius: r } = solid;
+  return [from, to].flatMap((end): Vec3[] => [sub(end, [r, r, r]), add(end, [r, r, r])]);
+};
+
+const bodyOf = (part: Part): Body => {
+  const solids = componentKind(part.kind).solids(part);
+  const corners = solids.flatMap(cornersOf);
+  const along = (i: 0 | 1 | 2): readonly number[] => corners.map((corner) => corner[i]);
+  const low: Vec3 = [Math.min(...along(0)), Math.min(...along(1)), Math.min(...along(2))];
+  const high: Vec3 = [Math.max(...along(0)), Math.max(...along(1)), Math.max(...along(2))];
+  const middle = scale(add(low, high), 0.5);
+  return { solids, centre: add(part.at, turned(middle, part.azimuth)), radius: length(sub(high, middle)) };
+};
+
+// A part is never changed in place, so its body may be kept with it.
+const kept = new WeakMap<Part, Body>();
+
+const bodyKept = (part: Part): Body => {
+  const found = kept.get(part) ?? bodyOf(part);
+  kept.set(part, found);
+  return found;
+};
+
+const passesBy = (from: Vec3, direction: Vec3, centre: Vec3, radius: number): boolean => {
+  const way = sub(centre, from);
+  const along = dot(direction, way);
+  const square = dot(way, way);
+  return square - along * along > radius * radius || (along < 0 && square > radius * radius);
+};
+
 /** Distance along a unit ray to the part's nearest solid, metres; null if it meets none. */
 export const distanceToPart = (part: Part, from: Vec3, direction: Vec3): number | null => {
-  const solids = componentKind(part.kind).solids(part);
-  if (solids.length === 0) return null;
+  const { solids, centre, radius } = bodyKept(part);
+  if (solids.length === 0 || passesBy(from, direction, centre, radius)) return null;
   const start = turned(sub(from, part.at), -part.azimuth);
   const heading = turned(direction, -part.azimuth);
   const hits = solids.map((solid) => along(start, heading, solid)).filter((t) => t !== null);
