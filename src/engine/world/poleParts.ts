@@ -29,13 +29,13 @@ const outward: Readonly<Partial<Record<Side, Vec3>>> = {
 
 /** Usual drop below the roof and distance from the middle of the pole, metres, of equipment that a pole carries. */
 const mounting: Readonly<Record<string, { readonly below: number; readonly out: number }>> = {
-  cutout: { below: 0.75, out: 0.36 },
-  arrester: { below: 0.7, out: 0.34 },
+  cutout: { below: 0.65, out: 0.36 },
+  arrester: { below: 0.65, out: 0.34 },
   transformer: { below: 1.85, out: 0.42 },
 };
 
 /** The joint of neutral and pole ground lies this far below the roof. */
-export const neutralBelow = 1.6;
+export const neutralBelow = 1.45;
 /** Services leave the pole this far below the roof. */
 export const serviceBelow = 2.5;
 
@@ -89,12 +89,24 @@ export const framingParts = (pole: ScenarioPole): readonly Part[] => {
 /** Leads that equipment brings along: clamp and lead to a cutout, ground leads of a transformer. */
 const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonly Part[] => {
   const h = heightOf(pole);
-  const on = (name: string, kind: string, place: Vec3): Part =>
-    partForm({ id: `${pole.id}.${name}`, kind, owner: { pole: pole.id }, where: `pole ${pole.number}`, at: place });
+  const on = (name: string, kind: string, place: Vec3, azimuth = 0): Part =>
+    partForm({
+      id: `${pole.id}.${name}`,
+      kind,
+      owner: { pole: pole.id },
+      where: `pole ${pole.number}`,
+      at: place,
+      azimuth,
+    });
   if (item.kind === 'transformer') {
     return [
-      on('tank-strap', 'tank-strap', [at[0] * 0.4 + pole.x * 0.6, at[1] * 0.4 + pole.y * 0.6, h - neutralBelow - 0.1]),
-      on('upper-lead', 'upper-lead', [pole.x + 0.1, pole.y + 0.1, h - 1.1]),
+      on(
+        'tank-strap',
+        'tank-strap',
+        [at[0] * 0.4 + pole.x * 0.6, at[1] * 0.4 + pole.y * 0.6, h - neutralBelow - 0.1],
+        azimuthOf(item.side ?? 'road'),
+      ),
+      on('upper-lead', 'upper-lead', [pole.x + 0.1, pole.y + 0.1, h - 1]),
     ];
   }
   return item.kind === 'cutout' && pole.framing === 'tangent'
