@@ -25,8 +25,14 @@ const soundsAt = (world: World, which: 'loud' | 'all'): readonly Heard[] => {
   return which === 'all' ? all : all.filter(({ level }) => level >= backgroundAt(world, stand.id) + loud);
 };
 
-/** Sounds from here into knowledge, each told once from a stand; 'all' tells them again. */
-export function hear(world: World, which: 'loud' | 'all'): Perceived {
+/** Ids of loud sounds before, when that was at the same stand. */
+function loudBefore(before: World, after: World): ReadonlySet<string> {
+  const same = standHere(before)?.id === standHere(after)?.id;
+  return new Set(same ? soundsAt(before, 'loud').map(({ id }) => id) : []);
+}
+
+/** Sounds from here into knowledge, once from a stand; told are all, or those that were not loud just before. */
+export function hear(world: World, which: 'loud' | 'all', before: World = world): Perceived {
   const stand = standHere(world);
   if (!stand) return { world, events: [] };
   const sounds = soundsAt(world, which);
@@ -38,7 +44,8 @@ export function hear(world: World, which: 'loud' | 'all'): Perceived {
     ...world.knowledge.heard,
     ...fresh.map(({ id }) => ({ sign: id, stand: stand.id, minute })),
   ];
-  const told = which === 'all' ? sounds : fresh;
+  const was = which === 'all' ? new Set<string>() : loudBefore(before, world);
+  const told = sounds.filter(({ id }) => !was.has(id));
   const events = told.map((sound) => event('heard', sound.id, sentence(captionOf(sound))));
   const after = fresh.length > 0 ? { ...world, knowledge: { ...world.knowledge, heard } } : world;
   if (which === 'all' && events.length === 0)
@@ -79,7 +86,7 @@ function stopped(before: World, after: World): readonly WorldEvent[] {
 
 /** What the trainee notices unasked once the act is done. */
 export function perceive(before: World, after: World): Perceived {
-  const heard = hear(after, 'loud');
+  const heard = hear(after, 'loud', before);
   const seen = see(heard.world);
   return { world: seen.world, events: [...stopped(before, after), ...heard.events, ...seen.events] };
 }
