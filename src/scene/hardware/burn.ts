@@ -2,6 +2,9 @@
 import type { Work } from './mark.ts';
 import { lengthAt, localAzimuth } from './markSurface.ts';
 
+type Spot = readonly [number, number];
+type Segment = readonly [Spot, Spot];
+
 /** Branching course from the lower end upward, when the engine gives none. */
 const grown = (w: Work): [[number, number], [number, number]][] => {
   const out: [[number, number], [number, number]][] = [];
@@ -40,6 +43,22 @@ const grown = (w: Work): [[number, number], [number, number]][] => {
   return out;
 };
 
+const keyOf = ([a, s]: Spot): string => `${Math.round(a * 1e4)}:${Math.round(s * 1e4)}`;
+
+/** Width of each segment, 1 at the thickest: a branch is as wide as what grows from it asks. Parents come before children. */
+const carriedWidths = (segments: readonly Segment[]): number[] => {
+  const beyond = new Map<string, number>();
+  const carried = segments.map(() => 0);
+  for (let i = segments.length - 1; i >= 0; i--) {
+    const [p, q] = segments[i] as Segment;
+    const size = 1 + (beyond.get(keyOf(q)) ?? 0);
+    carried[i] = size;
+    beyond.set(keyOf(p), (beyond.get(keyOf(p)) ?? 0) + size);
+  }
+  const most = Math.max(1, ...carried);
+  return carried.map((size) => 0.5 + 0.55 * (size / most) ** 0.4);
+};
+
 export const burn = (w: Work): void => {
   const given = w.mark.segments?.map(
     (pair) =>
@@ -58,12 +77,9 @@ export const burn = (w: Work): void => {
       return [p[0] + (q[0] - p[0]) * t + wobble, s];
     });
   const courses = segments.map(jagged);
-  const trunk = Math.max(1, Math.ceil(w.mark.length / 0.035));
-  const widthOf = (i: number): number => (given || i < trunk * 2.2 ? 1 : 0.62) * (0.7 + 0.5 * w.next());
-  const widths = courses.map((_, i) => widthOf(i));
-  const key = ([a, s]: readonly [number, number]): string => `${Math.round(a * 1e4)}:${Math.round(s * 1e4)}`;
-  const starts = new Set(segments.map(([p]) => key(p)));
-  const taper = segments.map(([, q]) => (starts.has(key(q)) ? 0 : 0.88));
+  const widths = carriedWidths(segments).map((width) => width * (0.8 + 0.35 * w.next()));
+  const starts = new Set(segments.map(([p]) => keyOf(p)));
+  const taper = segments.map(([, q]) => (starts.has(keyOf(q)) ? 0 : 0.88));
   const wide = (i: number, k: number) => (t: number) =>
     half * k * (widths[i] as number) * (1 - (taper[i] as number) * t);
   courses.forEach((c, i) => {
