@@ -17,7 +17,7 @@ const Top = ({ desk }: { desk: Desk }) => {
 
 export const Screen = ({ desk }: { desk: Desk }) => (
   <Defect desk={desk}>
-    <div class={desk.settings.value.lessMotion ? 'still' : undefined}>
+    <>
       <Top desk={desk} />
       {desk.playing.value !== null && desk.problem.value !== null && (
         <p class="problem floating" role="alert">
@@ -35,6 +35,6 @@ export const Screen = ({ desk }: { desk: Desk }) => (
           </button>
         </p>
       )}
-    </div>
+    </>
   </Defect>
 );

@@ -58,7 +58,7 @@ export const Start = ({ desk }: { desk: Desk }) => {
   const file = useRef<HTMLInputElement>(null);
   return (
     <main class="desk">
-      <div class="sheet paper">
+      <div class="sheet paper form">
         <header class="letterhead">
           <h1>Loose Tie</h1>
           <p>Finding what can hurt you on an overhead line, before it does.</p>

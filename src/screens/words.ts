@@ -1,4 +1,6 @@
 /** Small turns of phrase that several sheets share. */
+
+import type { WorldEvent } from '../engine/acts/types.ts';
 import { componentKind } from '../engine/catalogue/components.ts';
 import { conditions, conditionsFor, toolConditions } from '../engine/catalogue/conditions.ts';
 import type { ConditionKind } from '../engine/catalogue/types.ts';
@@ -25,6 +27,20 @@ const others: Readonly<Record<string, string>> = {
 /** What a thing is called that may be pointed at. */
 export const nameOf = (world: World, id: string): string =>
   findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
+
+/** What a part is called where its pole or premises is said already: the name before its last comma. */
+export const shortName = (world: World, id: string): string => {
+  const name = nameOf(world, id);
+  const comma = name.lastIndexOf(', ');
+  return findPart(world, id) !== null && comma > 0 ? name.slice(0, comma) : name;
+};
+
+/** Who or what an event comes from, where its words do not say. */
+export const speakerOf = (world: World, { event, on }: Pick<WorldEvent, 'event' | 'on'>, words: string): string => {
+  if (on === null || (event !== 'said' && event !== 'seen')) return '';
+  const name = nameOf(world, on);
+  return name === on || words.toLowerCase().startsWith(name.toLowerCase()) ? '' : `${capital(name)}: `;
+};
 
 /** Everything that a finding may be called on, parts first. */
 export const callables = (world: World): readonly { readonly id: string; readonly label: string }[] => [

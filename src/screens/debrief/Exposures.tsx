@@ -13,7 +13,6 @@ export const Exposures = ({ debrief, world }: { debrief: Debrief; world: World }
       <p>None: nobody came in reach of a hazard that was not controlled at that moment.</p>
     )}
     {debrief.exposures.map(({ minute, severity, title, lines }, index) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: exposures keep their order and have no other name
       <div class="card" key={index}>
         <p>
           <Severity of={severity} /> <b>{capital(title)}</b> <time class="note">{clockAt(world, minute)}</time>

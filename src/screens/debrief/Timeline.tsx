@@ -27,7 +27,6 @@ export const Timeline = ({ rows, world }: { rows: readonly TimelineRow[]; world:
       </label>
       <ol>
         {shown.map((row, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: rows keep their order and have no other name
           <li key={index} class={row.kind}>
             <time>{clockAt(world, row.minute)}</time>
             <span>

@@ -85,11 +85,11 @@ export const Completion = ({ label, choices, after, value, onInput, onPick, hint
           {nothing ? 'Nothing on the list reads like that.' : hint}
         </p>
       )}
-      <ul id={`${id}-list`} role="listbox" aria-label={label} class="choices" hidden={found.length === 0}>
+      <div id={`${id}-list`} role="listbox" aria-label={label} class="choices" hidden={found.length === 0}>
         {found.map((choice, index) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the field above takes the keys for the whole list
           // biome-ignore lint/a11y/useFocusableInteractive: focus stays in the field, which points at the active option
-          <li
+          <div
             key={choice.id}
             id={`${id}-${index}`}
             role="option"
@@ -98,9 +98,9 @@ export const Completion = ({ label, choices, after, value, onInput, onPick, hint
             onClick={() => pick(choice)}
           >
             {choice.label}
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
     </div>
   );
 };

@@ -3,18 +3,25 @@
  * shows no more than the picture does: a part tells its lines once it has been looked at, and the look is logged.
  */
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { Snapshot } from '../../drill/types.ts';
-import { standById } from '../../engine/world/edit.ts';
+import type { Drill, Snapshot } from '../../drill/types.ts';
+import { standById, trainee } from '../../engine/world/edit.ts';
 import type { Desk, Playing } from '../types.ts';
-import { nameOf } from '../words.ts';
+import { shortName } from '../words.ts';
 import { type Branch, branchesOf } from './branches.ts';
 
 const treeItems = (tree: HTMLElement | null): HTMLElement[] => [
   ...(tree?.querySelectorAll<HTMLElement>('[role="treeitem"]') ?? []),
 ];
 
-const looksHere = ({ world, stand }: Snapshot): ReadonlySet<string> =>
-  new Set(world.knowledge.looks.filter((look) => look.stand === stand).map(({ part }) => part));
+/** Parts that one chose to look at from here; what was noticed unasked does not mark the list. */
+const looksHere = ({ stand }: Snapshot, drill: Drill): ReadonlySet<string> =>
+  new Set(
+    drill
+      .replay()
+      .steps.flatMap(({ entry: { act }, after }) =>
+        act.act === 'look' && trainee(after).at === stand ? [act.part] : [],
+      ),
+  );
 
 export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
   const snapshot = playing.snapshot.value;
@@ -22,8 +29,8 @@ export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
   const branches = useMemo(() => branchesOf(snapshot, playing.drill), [world]);
   const [folded, setFolded] = useState<ReadonlySet<string>>(new Set());
   const [current, setCurrent] = useState<string | null>(null);
-  const tree = useRef<HTMLUListElement>(null);
-  const seen = looksHere(snapshot);
+  const tree = useRef<HTMLDivElement>(null);
+  const seen = useMemo(() => looksHere(snapshot, playing.drill), [world]);
   const fold = (id: string, shut: boolean): void => {
     const next = new Set(folded);
     if (shut) next.add(id);
@@ -62,10 +69,10 @@ export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
   };
   const lines = (branch: Branch) => (
     // biome-ignore lint/a11y/useSemanticElements: the group of an ARIA tree
-    <ul role="group">
+    <div role="group">
       {branch.entries.map(({ id, note }) => (
         // biome-ignore lint/a11y/useKeyWithClickEvents: the tree takes the keys for all its items
-        <li
+        <div
           key={id}
           id={`item-${id}`}
           role="treeitem"
@@ -81,11 +88,11 @@ export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
             playing.choose(id);
           }}
         >
-          <span class="name">{nameOf(world, id)}</span>
+          <span class="name">{shortName(world, id)}</span>
           <span class="note">{seen.has(id) ? 'looked at from here' : note}</span>
-        </li>
+        </div>
       ))}
-    </ul>
+    </div>
   );
   const here = standById(world, stand)?.name ?? '';
   return (
@@ -101,10 +108,10 @@ export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
           <p class="hint">Choosing a part looks at it. Arrows move, right and left open and fold.</p>
         )}
       </header>
-      <ul role="tree" aria-label="Parts by pole and premises" ref={tree} onKeyDown={onKeyDown}>
+      <div role="tree" aria-label="Parts by pole and premises" ref={tree} onKeyDown={onKeyDown}>
         {branches.map((branch, index) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the tree takes the keys for all its items
-          <li
+          <div
             key={branch.id}
             id={index === 0 ? 'list-first' : undefined}
             role="treeitem"
@@ -117,9 +124,9 @@ export const ListTwin = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
           >
             <span class="name branch">{branch.name}</span>
             {!folded.has(branch.id) && lines(branch)}
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
     </section>
   );
 };

@@ -27,10 +27,10 @@ export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
   return (
     <main class="on-scene" data-sheet={playing.sheetOpen.value ? 'open' : 'folded'}>
       <h1 class="sr-only">{playing.snapshot.value.world.given.title}</h1>
-      <div class="view">
+      <div class="view" data-list={listStands ? 'stands' : undefined}>
         <Picture desk={desk} playing={playing} />
-        {listStands && <ListTwin desk={desk} playing={playing} />}
         <Notices playing={playing} />
+        {listStands && <ListTwin desk={desk} playing={playing} />}
         <PartCard desk={desk} playing={playing} />
       </div>
       <SideSheet desk={desk} playing={playing} />

@@ -70,13 +70,13 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
   const over = playing.hovered.value;
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the canvas in it is looked around in by keys */}
       {/* biome-ignore lint/a11y/useSemanticElements: no element means a picture that one looks around in */}
       <div
         ref={host}
         id="picture"
         class="picture"
         role="group"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the canvas in it is looked around in by keys
         tabIndex={0}
         aria-label={`The picture, seen from: ${stand}. Arrow keys look around; the list, key L, holds everything in it.`}
         onKeyDown={(event) => {
@@ -90,13 +90,14 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
         {over === null ? '' : nameOf(snapshot.world, over)}
       </p>
       {mount && (
-        <div class="arrows" role="group" aria-label="Look around">
+        <fieldset class="arrows">
+          <legend class="sr-only">Look around</legend>
           {arrows.map(([key, sign, name]) => (
             <button key={key} type="button" aria-label={name} onClick={() => turn(key)}>
               {sign}
             </button>
           ))}
-        </div>
+        </fieldset>
       )}
     </>
   );

@@ -46,9 +46,10 @@ const Walk = ({ playing }: { playing: Playing }) => {
 export const Strip = ({ playing }: { playing: Playing }) => {
   const { world, customersOut } = playing.snapshot.value;
   return (
-    <div class="strip" role="toolbar" aria-label="Where, what with, clock, radio">
+    <section class="strip" aria-label="Where, what with, clock, radio">
       <Walk playing={playing} />
-      <div class="aids" role="group" aria-label="Look with">
+      <fieldset class="aids">
+        <legend class="sr-only">Look with</legend>
         {aids.map((aid) => (
           <button
             key={aid}
@@ -61,7 +62,7 @@ export const Strip = ({ playing }: { playing: Playing }) => {
             {aidNames[aid]}
           </button>
         ))}
-      </div>
+      </fieldset>
       <p class="clock">
         <span class="label">Clock</span>
         <time class="value">{clockAt(world, world.clock.minute)}</time>
@@ -103,6 +104,6 @@ export const Strip = ({ playing }: { playing: Playing }) => {
           ?
         </button>
       </div>
-    </div>
+    </section>
   );
 };

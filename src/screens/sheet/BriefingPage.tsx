@@ -129,7 +129,7 @@ const Hold = ({ playing }: { playing: Playing }) => {
 };
 
 export const BriefingPage = ({ playing }: { desk: Desk; playing: Playing }) => {
-  const { world, refused } = playing.snapshot.value;
+  const { world } = playing.snapshot.value;
   const { findings } = world.paper;
   const held = heldWords(world);
   return (
@@ -151,7 +151,6 @@ export const BriefingPage = ({ playing }: { desk: Desk; playing: Playing }) => {
       </ol>
       <h3>For the whole job</h3>
       <Plans playing={playing} finding={null} about="the whole job" />
-      {refused !== null && <p class="refused">Not possible: {refused}.</p>}
       <h3>Briefing</h3>
       {held.map((words) => (
         <p key={words}>

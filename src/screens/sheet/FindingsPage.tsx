@@ -9,7 +9,7 @@ const sureWords = ({ confidence }: Finding): string =>
   confidence === null ? '' : `, ${Math.round(confidence * 100)} % sure`;
 
 export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
-  const { world, refused } = playing.snapshot.value;
+  const { world } = playing.snapshot.value;
   const [form, setForm] = useState<null | { readonly on: string | null; readonly replaces?: string }>(null);
   const { findings } = world.paper;
   return (
@@ -49,7 +49,6 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
           </li>
         ))}
       </ol>
-      {refused !== null && <p class="refused">Not possible: {refused}.</p>}
       {form !== null && form.replaces === undefined ? (
         <CallFinding desk={desk} playing={playing} on={null} onDone={() => setForm(null)} />
       ) : (

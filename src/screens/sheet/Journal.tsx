@@ -1,8 +1,6 @@
 /** What was perceived and said so far, newest first. */
 import type { Snapshot } from '../../drill/types.ts';
-import { clockAt, nameOf } from '../words.ts';
-
-const said = ({ world }: Snapshot, on: string | null): string => (on === null ? '' : `${nameOf(world, on)}: `);
+import { clockAt, speakerOf } from '../words.ts';
 
 export const Journal = ({ snapshot }: { snapshot: Snapshot }) => {
   const lines = snapshot.journal.map((line, index) => ({ ...line, index })).reverse();
@@ -12,7 +10,7 @@ export const Journal = ({ snapshot }: { snapshot: Snapshot }) => {
       {lines.map(({ minute, event, index }) => (
         <li key={index}>
           <time>{clockAt(snapshot.world, minute)}</time>{' '}
-          {event.event === 'said' && <b class="speaker">{said(snapshot, event.on)}</b>}
+          <b class="speaker">{speakerOf(snapshot.world, event, event.words)}</b>
           {event.words}
         </li>
       ))}

@@ -2,14 +2,9 @@
 import type { OfferedAct } from '../../engine/acts/types.ts';
 import type { Playing } from '../types.ts';
 
-export interface OfferedActsProps {
-  readonly playing: Playing;
-  readonly only: (offered: OfferedAct) => boolean;
-}
-
 const minutes = (n: number): string => (n === 0 ? '' : `${n} min`);
 
-export const ActButton = ({ offered, playing }: { offered: OfferedAct; playing: Playing }) => {
+const ActButton = ({ offered, playing }: { offered: OfferedAct; playing: Playing }) => {
   const { act, label } = offered;
   const ends = act.act === 'hand-over' || act.act === 'close-out' ? act.act : null;
   const run = (): void => {
@@ -24,17 +19,12 @@ export const ActButton = ({ offered, playing }: { offered: OfferedAct; playing: 
   );
 };
 
-export const OfferedActs = ({ playing, only }: OfferedActsProps) => {
-  playing.snapshot.value; // offers follow the World
-  const offered = playing.drill.offers().filter(only);
-  if (offered.length === 0) return <p class="hint">Nothing of this kind from here.</p>;
-  return (
-    <ul class="acts">
-      {offered.map((each) => (
-        <li key={each.label}>
-          <ActButton offered={each} playing={playing} />
-        </li>
-      ))}
-    </ul>
-  );
-};
+export const ActList = ({ playing, offered }: { playing: Playing; offered: readonly OfferedAct[] }) => (
+  <ul class="acts">
+    {offered.map((each) => (
+      <li key={JSON.stringify(each.act)}>
+        <ActButton offered={each} playing={playing} />
+      </li>
+    ))}
+  </ul>
+);

@@ -82,7 +82,15 @@ export const SideSheet = ({ desk, playing }: { desk: Desk; playing: Playing }) =
           {open ? '▸' : '◂'}
         </button>
       </div>
-      <div id="page" class="page paper" role="tabpanel" aria-labelledby={`tab-${page}`} tabIndex={0} hidden={!open}>
+      <div
+        id="page"
+        class="page paper"
+        role="tabpanel"
+        aria-labelledby={`tab-${page}`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so it must be reached by keys
+        tabIndex={0}
+        hidden={!open}
+      >
         {open && <Body desk={desk} playing={playing} />}
       </div>
     </section>

@@ -69,7 +69,7 @@ export const Ticket = ({ world, units }: { world: World; units: UnitSystem }) =>
         <Row name="Truck">
           <ul class="inline">
             {world.tools.map(({ id, name, words }) => (
-              <li key={id}>{words.note ? `${name} (${words.note})` : name}</li>
+              <li key={id}>{words.note && !name.includes(words.note) ? `${name} (${words.note})` : name}</li>
             ))}
           </ul>
         </Row>
