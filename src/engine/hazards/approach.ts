@@ -8,15 +8,16 @@
 
 import { toolKind } from '../catalogue/tools.ts';
 import { netAt } from '../circuit/elementsOf.ts';
+import { distance } from '../math/vec3.ts';
 import { minimumApproach } from '../standards/approachDistance.ts';
 import type { Metres, Volts } from '../units/quantities.ts';
 import { personById, toolById } from '../world/edit.ts';
 import type { PointId, World } from '../world/types.ts';
-import { type BareMetal, bareMetal } from './bareMetal.ts';
+import { type BareMetal, bareMetal, representativeOf } from './bareMetal.ts';
 import { barrierOf, ratingFor } from './barrier.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
-import { bodyGap, handsGap } from './personSpace.ts';
+import { bodyGap, handsGap, shoulderOf } from './personSpace.ts';
 import { failing, precondition } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
@@ -43,6 +44,16 @@ const glovesOf = (world: World, who: string): string | null =>
 const isCovered = (world: World, part: string, volts: Volts): boolean =>
   precondition(world, 'cover-rated', { part, volts: ratingFor(volts) });
 
+/** The end of a wire that is nearer to the person. */
+const nearestEnd = (reach: Reach, { point, ends }: BareMetal): PointId =>
+  ends.reduce(
+    (near, end) => {
+      const away = distance(shoulderOf(reach), end.at);
+      return away < near.away ? { point: end.point, away } : near;
+    },
+    { point, away: Number.POSITIVE_INFINITY },
+  ).point;
+
 interface Near {
   readonly metal: BareMetal;
   readonly gap: Metres;
@@ -57,8 +68,9 @@ function near(reach: Reach, moment: Moment, metal: BareMetal, touched: ReadonlyS
   const body = bodyGap(reach, metal.path);
   const hands = reach.works || reach.disturbs !== null ? handsGap(world, reach, metal.path) : Number.POSITIVE_INFINITY;
   if (Math.min(body, hands) > FAR) return null;
-  const live = liveIn(moment, metal.point, NO_DISTANCE);
-  if (live === null || metal.nets.some((net) => touched.has(net))) return null;
+  const end = nearestEnd(reach, metal);
+  const live = liveIn(moment, end, NO_DISTANCE);
+  if (live === null || metal.ends.some(({ net }) => touched.has(net))) return null;
   const gloves = glovesOf(world, reach.who);
   const barrier = barrierOf(world, reach.who, { stick: null, gloves }, live.volts);
   const gap = barrier.holds ? body : Math.min(body, hands);
@@ -74,12 +86,18 @@ const quantitiesOf = ({ gap, limit }: Near, volts: Volts): readonly Quantity[] =
   { name: 'minimum approach distance', value: limit, unit: 'm' },
 ];
 
-/** One a net: the metal that is farthest inside. */
+/** Farther inside, else first by id. */
+function isNearer(a: Near, b: Near): boolean {
+  const deeper = a.gap - a.limit - (b.gap - b.limit);
+  return deeper !== 0 ? deeper < 0 : a.metal.point < b.metal.point;
+}
+
+/** One a net: the metal that is farthest inside. The hazard is the net's, whatever of it is nearest. */
 function nearest(found: readonly Near[]): readonly Near[] {
   const byNet = new Map<string, Near>();
   for (const each of found) {
     const known = byNet.get(each.node);
-    if (known === undefined || each.gap - each.limit < known.gap - known.limit) byNet.set(each.node, each);
+    if (known === undefined || isNearer(each, known)) byNet.set(each.node, each);
   }
   return [...byNet.values()];
 }
@@ -96,7 +114,8 @@ export function approach(reach: Reach, moment: Moment): readonly Meeting[] {
   const touched = new Set(byHand.map(({ point }) => netAt(world, point)));
   const found = bareMetal(world).flatMap((metal) => near(reach, moment, metal, touched) ?? []);
   return nearest(found).map((each) => {
-    const { point, part } = each.metal;
+    const point = representativeOf(world, each.node);
+    const { part } = each.metal;
     const now = voltsNow(moment, point);
     const alone = each.volts > TWO_WORKERS && reach.aloft ? failing(world, ['second-qualified']) : [];
     const dead = failing(world, ['tested-dead', 'detector-proved', 'grounded'], { point });

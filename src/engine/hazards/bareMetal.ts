@@ -11,8 +11,8 @@ export interface BareMetal {
   readonly point: PointId;
   readonly part: string;
   readonly path: readonly Vec3[];
-  /** Nets of the point, or of both ends of the wire. */
-  readonly nets: readonly string[];
+  /** The point, or both ends of the wire, each with its net. */
+  readonly ends: readonly { readonly point: PointId; readonly net: string; readonly at: Vec3 }[];
 }
 
 /** Where a wire is looked at along its length: close by its ends, where people are. */
@@ -44,22 +44,21 @@ function metalOf(part: Part): readonly BareMetal[] {
       turned(offset, part.azimuth),
     );
   };
-  const metal = (terminal: string, path: readonly Vec3[], nets: readonly string[]): BareMetal => ({
-    point: `${part.id}/${terminal}`,
-    part: part.id,
-    path,
-    nets,
-  });
+  const end = (terminal: string, at: Vec3) => ({ point: `${part.id}/${terminal}`, net: netOf(part, terminal), at });
   const points = Object.keys(kind.points).flatMap((terminal) => {
     const at = place(terminal);
-    return at === null ? [] : [metal(terminal, [at], [netOf(part, terminal)])];
+    return at === null
+      ? []
+      : [{ point: `${part.id}/${terminal}`, part: part.id, path: [at], ends: [end(terminal, at)] }];
   });
   if (points.length < 2) return points;
   const wires = branchesOf(part).flatMap((branch) => {
     if (branch.type !== 'series') return [];
     const [from, to] = branch.between;
     const [a, b] = [place(from), place(to)];
-    return a === null || b === null ? [] : [metal(from, pathBetween(part, a, b), [netOf(part, from), netOf(part, to)])];
+    if (a === null || b === null) return [];
+    const ends = [end(from, a), end(to, b)];
+    return [{ point: `${part.id}/${from}`, part: part.id, path: pathBetween(part, a, b), ends }];
   });
   return [...points, ...wires];
 }
@@ -75,3 +74,22 @@ function metalKept(part: Part): readonly BareMetal[] {
 
 /** Points and wires in the order of the parts. */
 export const bareMetal = (world: World): readonly BareMetal[] => world.parts.flatMap(metalKept);
+
+const representatives = new WeakMap<World['parts'], ReadonlyMap<string, PointId>>();
+
+/** One point for a net, the same from wherever one looks: the first by id. */
+export function representativeOf(world: World, net: string): PointId {
+  const known = representatives.get(world.parts) ?? firstPoints(world);
+  representatives.set(world.parts, known);
+  const point = known.get(net);
+  if (point === undefined) throw new Error(`no bare metal on ${net}`);
+  return point;
+}
+
+function firstPoints(world: World): ReadonlyMap<string, PointId> {
+  const first = new Map<string, PointId>();
+  for (const { ends } of bareMetal(world)) {
+    for (const { point, net } of ends) if (point < (first.get(net) ?? '~')) first.set(net, point);
+  }
+  return first;
+}

@@ -6,7 +6,7 @@
  * cost nothing. Left out: three faults that hide each other.
  */
 import { faultKind } from '../catalogue/faults.ts';
-import { faultsOf, withoutFault } from '../world/edit.ts';
+import { faultsOf, findPart, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
 
@@ -20,7 +20,11 @@ const isDate = ({ kind }: LaidFault): boolean =>
   faultKind(kind).signs.some(({ sense, by }) => sense === 'read' && by === 'read-tag');
 
 function without(world: World, fault: LaidFault): World {
-  const cleared = withoutFault(world, fault.id);
+  const without = withoutFault(world, fault.id);
+  // A tool's fault leaves the parts the very same, and what was derived from them stands.
+  const cleared = without.parts.every((part, i) => part === world.parts[i])
+    ? { ...without, parts: world.parts }
+    : without;
   if (!isDate(fault)) return cleared;
   const today = world.given.crew.today;
   const tools = cleared.tools.map((tool, i) => (tool === world.tools[i] ? tool : { ...tool, tested: today }));
@@ -46,6 +50,27 @@ const lessened = (now: Meeting | undefined, before: Meeting): boolean =>
   now.measureNow < LESSENED * before.measureNow ||
   (before.potentiallyFatal && !now.potentiallyFatal);
 
+/** Metal bears on whatever metal does; a tool only on what is told of that tool. */
+const couldBear = (world: World, on: string, asked: readonly Meeting[]): boolean =>
+  asked.some(({ mechanism, part }) => (mechanism === 'barrier-loss' ? part === on : findPart(world, on) !== null));
+
+const pairsOf = <T>(list: readonly T[]): readonly (readonly T[])[] =>
+  list.flatMap((one, i) => list.slice(i + 1).map((other) => [one, other]));
+
+/** Hazards in groups that share the causes found so far. */
+function bySameCauses(
+  met: readonly Meeting[],
+  causes: ReadonlyMap<string, ReadonlySet<string>>,
+): readonly (readonly Meeting[])[] {
+  const groups = new Map<string, Meeting[]>();
+  for (const meeting of met) {
+    const found = [...(causes.get(meeting.hazard) ?? [])].sort().join(' ');
+    const key = meeting.mechanism === 'barrier-loss' ? `${meeting.hazard} ${found}` : found;
+    groups.set(key, [...(groups.get(key) ?? []), meeting]);
+  }
+  return [...groups.values()];
+}
+
 /** Causes of each hazard met, sorted; `again` meets the same reaches in other Worlds. */
 export function causesBy(
   worlds: Worlds,
@@ -70,12 +95,14 @@ export function causesBy(
     for (const hazard of lessWithout(group, asked)) for (const { fault } of group) causes.get(hazard)?.add(fault.id);
   };
   for (const each of laid) note([each], met);
-  const open = met.filter(({ hazard }) => causes.get(hazard)?.size === 0);
   const harmful = laid.filter(({ fault }) => !faultKind(fault.kind).benign);
-  // What stays when all of them are gone cannot be two that hide each other.
-  const hidden = open.length === 0 ? [] : lessWithout(harmful, open);
-  const asked = open.filter(({ hazard }) => hidden.includes(hazard));
-  const pairs = harmful.flatMap((one, i) => harmful.slice(i + 1).map((other) => [one, other]));
-  if (asked.length > 0) for (const pair of pairs) note(pair, asked);
+  for (const asked of bySameCauses(met, causes)) {
+    const found = causes.get(asked[0]?.hazard ?? '') ?? new Set();
+    const rest = harmful.filter(({ on, fault }) => !found.has(fault.id) && couldBear(worlds[0], on, asked));
+    // What stays when all the rest is gone cannot hang on two of them that hide each other.
+    const hidden = rest.length < 2 ? [] : lessWithout(rest, asked);
+    const open = asked.filter(({ hazard }) => hidden.includes(hazard));
+    if (open.length > 0) for (const pair of pairsOf(rest)) note(pair, open);
+  }
   return new Map([...causes].map(([hazard, ids]) => [hazard, [...ids].sort()]));
 }

@@ -62,14 +62,17 @@ const severityOf = (shock: Shock): Severity => {
   return shock.amperes >= letGo.women ? 'serious' : 'minor';
 };
 
-/** Grounded metal within reach of the hands that is not the touched net. */
-function groundWithin(moment: Moment, reach: Reach, net: string): PointId | null {
+/** Grounded metal within reach of the hands that is not the touched net; the first by id. */
+function groundWithin(moment: Moment, reach: Reach, touched: string): PointId | null {
   const { world } = moment;
   const grounded = groundedNets(world);
-  const found = bareMetal(world).find(
-    ({ nets: [other = net], path }) => other !== net && grounded.has(other) && handsGap(world, reach, path) <= 0,
-  );
-  return found?.point ?? null;
+  let first: PointId | null = null;
+  for (const { point, path, ends } of bareMetal(world)) {
+    const net = ends[0]?.net ?? touched;
+    if (net === touched || !grounded.has(net) || (first !== null && first <= point)) continue;
+    if (handsGap(world, reach, path) <= 0) first = point;
+  }
+  return first;
 }
 
 /** Where the current could leave the body. */

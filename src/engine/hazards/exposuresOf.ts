@@ -52,6 +52,6 @@ export function exposuresOf(reach: Reach, before: World, after: World): readonly
   return met.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
 }
 
-/** The same without causes, for whoever only asks whether somebody is exposed. */
-export const isExposed = (reach: Reach, before: World, after: World): boolean =>
-  meetings(reach, before, after, undefined, false).length > 0;
+/** Ids of the hazards met, for whoever needs neither durations nor causes. */
+export const hazardsMet = (reach: Reach, before: World, after: World): readonly string[] =>
+  meetings(reach, before, after, undefined, false).map(({ hazard }) => hazard);

@@ -15,18 +15,20 @@ import { fall } from './fall.ts';
 import { flash } from './flash.ts';
 import { type Meeting, worstOf } from './meeting.ts';
 import { momentOf } from './moment.ts';
-import { probesOf, unprotected } from './probes.ts';
+import { type Probes, probesOf, unprotected } from './probes.ts';
 import type { Hazard } from './types.ts';
 
-function meetings(world: World, trusted?: ReadonlySet<string>): readonly Meeting[] {
-  const bare = unprotected(world);
-  const moment = momentOf(bare, false, trusted);
-  const { touching, being, switching } = probesOf(bare);
+/** What a World without controls meets; tools that fail are asked apart. */
+function physical(
+  world: World,
+  { touching, being, switching }: Probes,
+  trusted?: ReadonlySet<string>,
+): readonly Meeting[] {
+  const moment = momentOf(unprotected(world), false, trusted);
   return worstOf([
     ...touching.flatMap((reach) => contact(reach, moment)),
     ...being.flatMap((reach) => [...approach(reach, moment), ...drop(reach, moment), ...fall(reach, moment)]),
     ...switching.flatMap((reach) => flash(reach, moment)),
-    ...barrierLosses(world),
   ]);
 }
 
@@ -43,6 +45,14 @@ const hazardOf = (meeting: Meeting, causes: readonly string[]): Hazard => ({
 });
 
 function derive(world: World): readonly Hazard[] {
+  // Faults move no metal, so the same reaches are asked in every World that is compared.
+  const probes = probesOf(unprotected(world));
+  const known = new Map<World['parts'], readonly Meeting[]>();
+  const meetings = (each: World, trusted?: ReadonlySet<string>): readonly Meeting[] => {
+    const found = known.get(each.parts) ?? physical(each, probes, trusted);
+    known.set(each.parts, found);
+    return worstOf([...found, ...barrierLosses(each)]);
+  };
   const met = meetings(world);
   const causes = causesBy([world, world], met, ([each], trusted) => meetings(each, trusted));
   return met.map((meeting) => hazardOf(meeting, causes.get(meeting.hazard) ?? []));
