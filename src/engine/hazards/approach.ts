@@ -1,9 +1,10 @@
 /**
- * Coming near what is alive at more than 300 V: the gap between body or hands and bare metal against the minimum approach distance of
- * 29 CFR 1910.269 Table R-6 (phase to ground). The volts of the table are phase to phase: to ground times sqrt(3), up to 750 V as they are (note 2).
- * Hands may be inside with rubber gloves that count ((l)(3)(iii)(A)); a cover counts when rated. Hands move anywhere within
- * reach while somebody works or strikes, else the body stands still. Left out: conductive things held, other people,
- * movement by surprise beyond what the table includes.
+ * Coming near what is alive at more than 300 V: the gap between body or hands and bare metal against the minimum
+ * approach distance of 29 CFR 1910.269 Table R-6 (phase to ground). The volts of the table are phase to phase: to
+ * ground times sqrt(3), up to 750 V as they are (note 2). Hands may be inside with rubber gloves that count
+ * ((l)(3)(iii)(A)); a cover counts when rated. Hands move anywhere within reach while somebody works or strikes, else
+ * the body stands still. Left out: conductive things held, other people, movement by surprise beyond what the table
+ * includes.
  */
 
 import { toolKind } from '../catalogue/tools.ts';

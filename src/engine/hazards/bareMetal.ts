@@ -1,4 +1,7 @@
-/** Bare metal of a World in space: every point that can be touched, and the wire between two of them that a series branch joins. */
+/**
+ * Bare metal of a World in space: every point that can be touched, and the wire between two of them that a series
+ * branch joins.
+ */
 import { componentKind } from '../catalogue/components.ts';
 import { branchesOf, netOf } from '../circuit/elementsOf.ts';
 import { add, lerp, type Vec3 } from '../math/vec3.ts';

@@ -1,9 +1,10 @@
 /**
- * Causes by counterfactual: the Worlds without a laid fault, or without two of them where one alone changes nothing, solved again. A fault is a
- * cause when without it the hazard is gone, or its measure, at the credible worst or now, is less by a fifth (20 %: our own
- * choice, above rounding and load changes). What others might do to the part that bore the fault is then not counted: somebody who
- * never ran the cable in will not run it in again. Faults that cannot bear on circuit, mechanics or tools change nothing and
- * cost nothing. Left out: three faults that hide each other.
+ * Causes by counterfactual: the Worlds without a laid fault, or without two of them where one alone changes nothing,
+ * solved again. A fault is a cause when without it the hazard is gone, or its measure, at the credible worst or now,
+ * is less by a fifth (20 %: our own choice, above rounding and load changes). What others might do to the part that
+ * bore the fault is then not counted: somebody who never ran the cable in will not run it in again. Faults that
+ * cannot bear on circuit, mechanics or tools change nothing and cost nothing. Left out: three faults that hide each
+ * other.
  */
 import { faultKind } from '../catalogue/faults.ts';
 import { faultsOf, findPart, withoutFault } from '../world/edit.ts';

@@ -1,7 +1,7 @@
 /**
- * How long a current flows before a device ends it. Devices whose current would operate them are opened, fastest first, until what
- * is left is under a limit; the time of the last one counts. Without such a device the longest time asked about counts.
- * Left out: what a device has warmed up before another opened, and reclosing.
+ * How long a current flows before a device ends it. Devices whose current would operate them are opened, fastest
+ * first, until what is left is under a limit; the time of the last one counts. Without such a device the longest time
+ * asked about counts. Left out: what a device has warmed up before another opened, and reclosing.
  */
 import { branchesOf } from '../circuit/elementsOf.ts';
 import { operatingTime } from '../circuit/operatingTime.ts';

@@ -1,10 +1,11 @@
 /**
- * A touch: hand to feet through the earth where somebody stands, hand to hand between two things touched, aloft hand to
- * the grounded metal of the pole within reach. Current: the circuit seen from both places, through a body of the 5th percentile at the
- * open-circuit volts (IEC 479-1:1994 Table 1). Duration: 5 s, the end of Dalziel's range, once the hand cannot let go, or less if a device clears it;
- * else 1 s. Fatal at 116/sqrt(t) mA and above (Dalziel and Lee 1968), serious from let-go, minor from 1 mA with 50 V (29 CFR 1910.269
- * Table R-6, App. C III.D.1). Left out: shoes, the soil under the feet, wet skin, wood as a path, metal without bare
- * points; of several grounded nets aloft only the first is looked at, they stand at nearly one voltage.
+ * A touch: hand to feet through the earth where somebody stands, hand to hand between two things touched, aloft hand
+ * to the grounded metal of the pole within reach. Current: the circuit seen from both places, through a body of the
+ * 5th percentile at the open-circuit volts (IEC 479-1:1994 Table 1). Duration: 5 s, the end of Dalziel's range, once
+ * the hand cannot let go, or less if a device clears it; else 1 s. Fatal at 116/sqrt(t) mA and above (Dalziel and Lee
+ * 1968), serious from let-go, minor from 1 mA with 50 V (29 CFR 1910.269 Table R-6, App. C III.D.1). Left out: shoes,
+ * the soil under the feet, wet skin, wood as a path, metal without bare points; of several grounded nets aloft only
+ * the first is looked at, they stand at nearly one voltage.
  */
 import type { Severity } from '../catalogue/types.ts';
 import { netAt } from '../circuit/elementsOf.ts';

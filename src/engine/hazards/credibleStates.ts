@@ -1,8 +1,9 @@
 /**
- * What the World could become while hands are on it: as it is; each single thing that somebody else may do (the kinds' `othersMay`),
- * unless it is tagged, held by a clearance or whatever else the kind names; and all that the owner of one premises worked, put
- * back together. In each of them a leaking path may flash over at any moment, so each counts twice. Two strangers
- * erring at once, and devices failing by themselves, are left out. Bounded by the number of devices; no list of answers.
+ * What the World could become while hands are on it: as it is; each single thing that somebody else may do (the
+ * kinds' `othersMay`), unless it is tagged, held by a clearance or whatever else the kind names; and all that the
+ * owner of one premises worked, put back together. In each of them a leaking path may flash over at any moment, so
+ * each counts twice. Two strangers erring at once, and devices failing by themselves, are left out. Bounded by the
+ * number of devices; no list of answers.
  */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';

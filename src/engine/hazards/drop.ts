@@ -1,8 +1,9 @@
 /**
- * A conductor whose tie is lost and that nothing else holds. It can be anywhere in the ellipsoid that its length allows between the
- * next supports (mechanics/looseConductor.ts); a knock, a climber or a pull sets it going, and it may go by itself. Fatal when
- * it can strike the body, or, alive in a credible state, come nearer than the minimum approach distance to body or moving hands.
- * Who is beyond that is not exposed. Left out: what the conductor catches on, slip at the dead ends, other people.
+ * A conductor whose tie is lost and that nothing else holds. It can be anywhere in the ellipsoid that its length
+ * allows between the next supports (mechanics/looseConductor.ts); a knock, a climber or a pull sets it going, and it
+ * may go by itself. Fatal when it can strike the body, or, alive in a credible state, come nearer than the minimum
+ * approach distance to body or moving hands. Who is beyond that is not exposed. Left out: what the conductor catches
+ * on, slip at the dead ends, other people.
  */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';

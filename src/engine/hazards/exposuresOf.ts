@@ -1,6 +1,7 @@
 /**
- * What a reach met: all mechanisms over it, in the World before the act and the one after, since an act may change something while hands
- * are on it. The credible worst is judged; the present is told beside it. Causes by counterfactual (causes.ts).
+ * What a reach met: all mechanisms over it, in the World before the act and the one after, since an act may change
+ * something while hands are on it. The credible worst is judged; the present is told beside it. Causes by
+ * counterfactual (causes.ts).
  */
 import type { World } from '../world/types.ts';
 import { approach } from './approach.ts';

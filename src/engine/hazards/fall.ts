@@ -1,9 +1,10 @@
 /**
- * Being aloft. Unattached above 4 ft on a pole, or in a lift at all, is potentially fatal (29 CFR 1910.269(g)(2)(iv)(C)). A pole
- * that is climbed must be found able to carry (q)(1): unchecked is an order matter while the computed strength suffices
- * (mechanics/poleStrength.ts), potentially fatal when it does not. Aloft alone there is nobody to see, and nobody to help: (l)(2)(i)
- * asks for two at lines above 600 V, counted as alive until deenergized and grounded, and rescue must be ready (b)(1).
- * Left out: unbalanced pull of the conductors (a tangent or guyed pole is taken), slips, gaffs cutting out, the lift's own stability.
+ * Being aloft. Unattached above 4 ft on a pole, or in a lift at all, is potentially fatal (29 CFR
+ * 1910.269(g)(2)(iv)(C)). A pole that is climbed must be found able to carry (q)(1): unchecked is an order matter
+ * while the computed strength suffices (mechanics/poleStrength.ts), potentially fatal when it does not. Aloft alone
+ * there is nobody to see, and nobody to help: (l)(2)(i) asks for two at lines above 600 V, counted as alive until
+ * deenergized and grounded, and rescue must be ready (b)(1). Left out: unbalanced pull of the conductors (a tangent
+ * or guyed pole is taken), slips, gaffs cutting out, the lift's own stability.
  */
 import { faultKind } from '../catalogue/faults.ts';
 import { checkPole } from '../mechanics/poleStrength.ts';

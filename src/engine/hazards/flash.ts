@@ -1,10 +1,11 @@
 /**
- * Making and breaking contact by hand or stick. Making: volts across the gap in every credible state and the current once joined; two sources
- * that are not in step, or a current that operates a device, is a flash. Breaking: on primary more than a plain
- * contact breaks (29 CFR 1910.269(l)(12); 0.3 A, the exciting current of a pole transformer or a few spans, estimate); on the low side a live
- * socket without a face shield. Energy at the face: estimateArcEnergy above 1 kV, Lee's equation below, for the time to
- * the first device, at most 2 s (common practice); against bare skin, or 8 cal/cm2 with shield (common practice).
- * Left out: inrush, expulsion of the fuse, three-phase arcs, fire and burns at the customer's set.
+ * Making and breaking contact by hand or stick. Making: volts across the gap in every credible state and the current
+ * once joined; two sources that are not in step, or a current that operates a device, is a flash. Breaking: on
+ * primary more than a plain contact breaks (29 CFR 1910.269(l)(12); 0.3 A, the exciting current of a pole transformer
+ * or a few spans, estimate); on the low side a live socket without a face shield. Energy at the face:
+ * estimateArcEnergy above 1 kV, Lee's equation below, for the time to the first device, at most 2 s (common
+ * practice); against bare skin, or 8 cal/cm2 with shield (common practice). Left out: inrush, expulsion of the fuse,
+ * three-phase arcs, fire and burns at the customer's set.
  */
 
 import { componentKind } from '../catalogue/components.ts';

@@ -1,6 +1,7 @@
 /**
- * The hazards of a World: what probing it without controls meets (probes.ts), the tools that would fail whoever trusts them, each with its causes
- * by counterfactual (causes.ts). A line in ordinary service is a hazard without causes. The same for any order of lists.
+ * The hazards of a World: what probing it without controls meets (probes.ts), the tools that would fail whoever
+ * trusts them, each with its causes by counterfactual (causes.ts). A line in ordinary service is a hazard without
+ * causes. The same for any order of lists.
  */
 import { circuitKey } from '../circuit/circuitKey.ts';
 import { Memo } from '../circuit/memo.ts';

@@ -1,6 +1,6 @@
 /**
- * Every precondition that controls name: those of readiness.ts, and distance kept, which asks the mechanisms themselves whether
- * working hands would be inside the minimum approach distance of anything alive.
+ * Every precondition that controls name: those of readiness.ts, and distance kept, which asks the mechanisms
+ * themselves whether working hands would be inside the minimum approach distance of anything alive.
  */
 
 import { personById, standById, trainee } from '../world/edit.ts';

@@ -1,7 +1,7 @@
 /**
- * Reaches that ask a World what could hurt in it: from every standing point a bare hand on each point that can be got at, work aloft,
- * each operation of each device. Nobody wears anything and nothing is covered, so that what is found is the hazard without its
- * controls; grounds and open devices are the World's state and stay.
+ * Reaches that ask a World what could hurt in it: from every standing point a bare hand on each point that can be got
+ * at, work aloft, each operation of each device. Nobody wears anything and nothing is covered, so that what is found
+ * is the hazard without its controls; grounds and open devices are the World's state and stay.
  */
 import { componentKind } from '../catalogue/components.ts';
 import { distance } from '../math/vec3.ts';

@@ -1,7 +1,8 @@
 /**
- * What must hold for a control to be the one it claims to be, each read from the World at that moment. Tools and gloves: 29 CFR
- * 1910.269(j)(2), 1910.137(c)(2); deenergizing, testing, grounding: 1910.269(m)(3), (n), 1910.333(b)(2)(iv)(B); people:
- * 1910.269(c), (l)(2). Left out: whether a test was done with care, and how long ago within the drill.
+ * What must hold for a control to be the one it claims to be, each read from the World at that moment. Tools and
+ * gloves: 29 CFR 1910.269(j)(2), 1910.137(c)(2); deenergizing, testing, grounding: 1910.269(m)(3), (n),
+ * 1910.333(b)(2)(iv)(B); people: 1910.269(c), (l)(2). Left out: whether a test was done with care, and how long ago
+ * within the drill.
  */
 import { briefingTopics } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';

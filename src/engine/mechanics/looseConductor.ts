@@ -1,9 +1,10 @@
 /**
  * Where a conductor can be once its tie has let go. The two spans beside the lost support become one, as long as both
- * were together (parabola, standards/sag.ts), hung between the next supports. At rest it hangs at the sag of that length. Wherever it
- * drops or swings to, the sum of the distances to its two supports cannot exceed its length, so every place within reach
- * of it lies in the ellipsoid about them (plain geometry). Left out: stretch, slip at the next supports, a break, and what it
- * catches on below; the ellipsoid is therefore the bound of a whole conductor that stays held at both ends.
+ * were together (parabola, standards/sag.ts), hung between the next supports. At rest it hangs at the sag of that
+ * length. Wherever it drops or swings to, the sum of the distances to its two supports cannot exceed its length, so
+ * every place within reach of it lies in the ellipsoid about them (plain geometry). Left out: stretch, slip at the
+ * next supports, a break, and what it catches on below; the ellipsoid is therefore the bound of a whole conductor
+ * that stays held at both ends.
  */
 import { distance, lerp, length as size, sub, type Vec3 } from '../math/vec3.ts';
 import { parabolicLength, sagAt } from '../standards/sag.ts';

@@ -1,9 +1,10 @@
 /**
  * Whether a wood pole carries somebody on hooks. Capacity at the groundline: fibre strength and circumference
- * (standards/poles.ts), times the strength that decay leaves. Demand: a climber of 120 kg with tools, leaning 0.6 m out, doubled for a
- * sudden slip into the belt, and the difference of the conductors' tensions at the height where they hang. Climber and factor are
- * estimates. Left out: wind, the pole's own lean, guys that hold the tensions, decay above the groundline. A pole
- * with under two thirds of its strength is rejected whatever it must carry (standards/poles.ts).
+ * (standards/poles.ts), times the strength that decay leaves. Demand: a climber of 120 kg with tools, leaning 0.6 m
+ * out, doubled for a sudden slip into the belt, and the difference of the conductors' tensions at the height where
+ * they hang. Climber and factor are estimates. Left out: wind, the pole's own lean, guys that hold the tensions,
+ * decay above the groundline. A pole with under two thirds of its strength is rejected whatever it must carry
+ * (standards/poles.ts).
  */
 import { fibreStrength, momentCapacity, mustReplace } from '../standards/poles.ts';
 import { gravity } from '../standards/sag.ts';
