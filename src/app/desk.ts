@@ -16,6 +16,7 @@ export interface DeskParts {
   /** The drill on the screen; the desk alone writes it. */
   readonly playing: Signal<Playing | null>;
   readonly lessMotion: boolean;
+  readonly narrow: () => boolean;
   readonly scene: ReadonlySignal<SceneState>;
   readonly captions: ReadonlySignal<readonly Caption[]>;
   /** Hands a file to the person. */
@@ -64,6 +65,7 @@ export const createDesk = (parts: DeskParts): Desk => {
     const { drill } = created;
     playing.value = createPlaying(drill, {
       captions: parts.captions,
+      narrow: parts.narrow,
       onActed: () => keep(drill.snapshot().log),
       onDefect: (error) => {
         console.error(error);

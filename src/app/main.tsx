@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { Screen } from '../screens/Screen.tsx';
-import '../screens/styles/index.css';
+import '../screens/styles/screens.css';
 import type { Playing } from '../screens/types.ts';
 import { createDesk } from './desk.ts';
 import { handOut } from './handOut.ts';
@@ -19,6 +19,7 @@ const start = (root: HTMLElement): void => {
     kept,
     playing,
     lessMotion: matchMedia('(prefers-reduced-motion: reduce)').matches,
+    narrow: () => matchMedia('(max-width: 600px)').matches,
     scene: sceneFor(playing),
     captions: captionsOf(playing),
     handOut,

@@ -1,7 +1,9 @@
 /** What the picture is given and gives back; screens and scene meet here only. */
 import type { Aid } from '../engine/senses/types.ts';
-import type { Radians } from '../engine/units/quantities.ts';
 import type { Snapshot } from './types.ts';
+
+/** An angle in radians. */
+export type Radians = number;
 
 /** What the picture may ask, and whom it tells. Getters are read when needed, so their answers may change. */
 export interface SceneView {

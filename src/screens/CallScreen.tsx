@@ -1,4 +1,5 @@
 /** The call before one is on scene: the ticket, the radio, and where the truck comes to stand. */
+import { useEffect } from 'preact/hooks';
 import type { OfferedAct } from '../engine/acts/types.ts';
 import { foldersOf } from './sheet/actGroups.ts';
 import { Journal } from './sheet/Journal.tsx';
@@ -27,6 +28,9 @@ const Radio = ({ playing }: { playing: Playing }) => {
 
 const Next = ({ desk, playing, parks }: { desk: Desk; playing: Playing; parks: readonly OfferedAct[] }) => {
   const { world, stage } = playing.snapshot.value;
+  useEffect(() => {
+    if (stage !== 'call') document.getElementById('next')?.focus();
+  }, [stage]);
   if (stage === 'call') {
     return (
       <>
@@ -44,7 +48,9 @@ const Next = ({ desk, playing, parks }: { desk: Desk; playing: Playing; parks: r
   }
   return (
     <>
-      <h2 id="next">You drive off</h2>
+      <h2 id="next" tabIndex={-1}>
+        You drive off
+      </h2>
       <p>
         <span class="stamp">Acknowledged {world.given.call.time}</span>
       </p>

@@ -15,26 +15,31 @@ const Top = ({ desk }: { desk: Desk }) => {
   return <OnScene desk={desk} playing={playing} />;
 };
 
+const Trouble = ({ desk }: { desk: Desk }) => {
+  if (desk.playing.value === null || desk.problem.value === null) return null;
+  return (
+    <div class="problem floating" role="alert">
+      <p>{desk.problem.value}</p>
+      <p class="buttons">
+        <button type="button" onClick={() => desk.saveLog()}>
+          Save the log as a file
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            desk.problem.value = null;
+          }}
+        >
+          Put it away
+        </button>
+      </p>
+    </div>
+  );
+};
+
 export const Screen = ({ desk }: { desk: Desk }) => (
   <Defect desk={desk}>
-    <>
-      <Top desk={desk} />
-      {desk.playing.value !== null && desk.problem.value !== null && (
-        <p class="problem floating" role="alert">
-          {desk.problem.value}{' '}
-          <button type="button" onClick={() => desk.saveLog()}>
-            Save the log as a file
-          </button>{' '}
-          <button
-            type="button"
-            onClick={() => {
-              desk.problem.value = null;
-            }}
-          >
-            Put it away
-          </button>
-        </p>
-      )}
-    </>
+    <Top desk={desk} />
+    <Trouble desk={desk} />
   </Defect>
 );

@@ -8,6 +8,8 @@ import type { Caption, Looked, Page, Playing } from './types.ts';
 
 export interface PlayingOptions {
   readonly captions: ReadonlySignal<readonly Caption[]>;
+  /** Whether the screen is so small that sheet and picture share it. */
+  readonly narrow: () => boolean;
   /** Told of each act that was done, for storage and sound. */
   readonly onActed?: () => void;
   /** Told of a defect; the drill then stands still. */
@@ -15,13 +17,15 @@ export interface PlayingOptions {
 }
 
 /** The view of a drill, ready for the screens. */
-export const createPlaying = (drill: Drill, { captions, onActed, onDefect }: PlayingOptions): Playing => {
+export const createPlaying = (drill: Drill, options: PlayingOptions): Playing => {
+  const { captions, onActed, onDefect } = options;
   const snapshot = signal(drill.snapshot());
   drill.subscribe((now) => {
     snapshot.value = now;
   });
   const aid = signal<Aid>('eyes');
   const chosen = signal<string | null>(null);
+  const sheetOpen = signal(!options.narrow());
   const looked = signal<Looked | null>(null);
 
   const send = (act: Act): void => {
@@ -42,6 +46,8 @@ export const createPlaying = (drill: Drill, { captions, onActed, onDefect }: Pla
   const choose = (id: string | null): void => {
     chosen.value = id;
     looked.value = null;
+    // On a small screen the sheet lies over what is pointed at.
+    if (id !== null && options.narrow()) sheetOpen.value = false;
     if (id === null || findPart(snapshot.value.world, id) === null) return;
     send({ act: 'look', part: id, aid: aid.value });
     if (snapshot.value.refused !== null) return;
@@ -55,7 +61,7 @@ export const createPlaying = (drill: Drill, { captions, onActed, onDefect }: Pla
     hovered: signal(null),
     looked,
     page: signal<Page>('findings'),
-    sheetOpen: signal(true),
+    sheetOpen,
     listOpen: signal(false),
     actFilter: signal(''),
     actBy: signal(null),

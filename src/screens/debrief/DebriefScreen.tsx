@@ -3,6 +3,7 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { explain } from '../../engine/debrief/explain.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
 import type { Desk, Playing } from '../types.ts';
+import { capital } from '../words.ts';
 import { Exposures } from './Exposures.tsx';
 import { Hazards } from './Hazards.tsx';
 import { Timeline } from './Timeline.tsx';
@@ -87,7 +88,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         </section>
         <section class="along" aria-labelledby="along">
           <h2 id="along">Take this along</h2>
-          <p>{debrief.takeAlong}</p>
+          <p>{capital(debrief.takeAlong)}</p>
         </section>
         <p class="buttons">
           <button type="button" class="primary" onClick={() => desk.tryAgain()}>

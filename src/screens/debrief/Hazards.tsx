@@ -1,5 +1,6 @@
 /** Every hazard's cause: found or missed, from where it could have been made out, what it can do, what holds it. */
 import type { HazardCard } from '../../engine/debrief/types.ts';
+import { capital } from '../words.ts';
 import { Severity } from './Severity.tsx';
 
 const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) =>
@@ -15,12 +16,14 @@ const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) =>
   );
 
 const Card = ({ card }: { card: HazardCard }) => (
-  <details class="card" open={!card.found}>
+  <details class="card">
     <summary>
       <span class={`stamp ${card.found ? 'found' : 'missed'}`}>{card.found ? 'Found' : 'Missed'}</span>{' '}
-      <Severity of={card.severity} /> <b>{card.title}</b>, {card.part}
+      <Severity of={card.severity} /> <b>{capital(card.title)}</b>, {card.part}
+      <span class="when">
+        {card.when} {card.found ? '' : card.couldBeSeen[0]}
+      </span>
     </summary>
-    <p>{card.when}</p>
     <Lines title={card.found ? 'Could be made out' : 'Could have been made out'} lines={card.couldBeSeen} />
     <Lines title="What it can do" lines={card.wouldDo} />
     <Lines title="What holds it" lines={card.controls} />

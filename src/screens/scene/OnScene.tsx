@@ -4,7 +4,7 @@ import { SideSheet } from '../sheet/SideSheet.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { EndSlip } from './EndSlip.tsx';
 import { KeysSlip } from './KeysSlip.tsx';
-import { keyRun } from './keys.ts';
+import { focusIfLost, keyRun } from './keys.ts';
 import { ListTwin } from './ListTwin.tsx';
 import { Notices } from './Notices.tsx';
 import { PartCard } from './PartCard.tsx';
@@ -22,6 +22,7 @@ export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
   }, [playing, desk]);
+  useEffect(() => focusIfLost(document.getElementById('picture') === null ? 'list-first' : 'picture'), [playing]);
   const scene = desk.scene.value;
   const listStands = scene.is === 'absent' || playing.listOpen.value;
   return (

@@ -6,6 +6,7 @@ import { findPart } from '../../engine/world/edit.ts';
 import { CallFinding } from '../sheet/CallFinding.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { capital, nameOf } from '../words.ts';
+import { focusSoon, putAway } from './keys.ts';
 
 export const byAid: Readonly<Record<Aid, string>> = { eyes: 'by eye', lamp: 'with the lamp', glass: 'with the glass' };
 
@@ -35,23 +36,28 @@ export const PartCard = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
   const aid = playing.aid.value;
   const isPart = findPart(world, chosen) !== null;
   const about = playing.drill.offers().filter((offered) => offered.about === chosen);
+  const done = (): void => {
+    setCalling(null);
+    focusSoon('card-call');
+  };
   const toActs = (): void => {
     playing.actBy.value = null;
     playing.actFilter.value = nameOf(world, chosen);
     playing.page.value = 'acts';
     playing.sheetOpen.value = true;
+    focusSoon('act-filter');
   };
   return (
     <section class="part-card paper" aria-label={`Pointed at: ${nameOf(world, chosen)}`}>
       <header>
         <h2>{capital(nameOf(world, chosen))}</h2>
-        <button type="button" class="close" aria-label="Put it away" onClick={() => playing.choose(null)}>
+        <button type="button" class="close" aria-label="Put it away" onClick={() => putAway(playing)}>
           ✕
         </button>
       </header>
       <Lines desk={desk} playing={playing} />
       {calling === chosen ? (
-        <CallFinding desk={desk} playing={playing} on={chosen} onDone={() => setCalling(null)} />
+        <CallFinding desk={desk} playing={playing} on={chosen} onDone={done} />
       ) : (
         <p class="buttons">
           {isPart && (
@@ -60,7 +66,7 @@ export const PartCard = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
             </button>
           )}
           {chosen !== 'truck' && (
-            <button type="button" class="primary" onClick={() => setCalling(chosen)}>
+            <button type="button" id="card-call" class="primary" onClick={() => setCalling(chosen)}>
               Call a finding
             </button>
           )}

@@ -15,9 +15,24 @@ const openPage = (playing: Playing, page: Page): void => {
   if (!shown) focusSoon(`tab-${page}`);
 };
 
+/** Focus fell to nowhere because what had it is gone: bring it to this. */
+export const focusIfLost = (id: string): void => {
+  requestAnimationFrame(() => {
+    if (document.activeElement === null || document.activeElement === document.body)
+      document.getElementById(id)?.focus();
+  });
+};
+
 /** Moves focus once the page has been drawn. */
 export const focusSoon = (id: string): void => {
   requestAnimationFrame(() => document.getElementById(id)?.focus());
+};
+
+/** Puts away what is pointed at; focus goes back to where it was chosen. */
+export const putAway = (playing: Playing): void => {
+  const id = playing.chosen.value;
+  playing.choose(null);
+  focusIfLost(document.getElementById(`item-${id}`) === null ? 'picture' : `item-${id}`);
 };
 
 const takeAid = (aid: Aid) => (playing: Playing) => {
@@ -86,7 +101,7 @@ export const keyRun = (event: KeyboardEvent, letters: boolean, playing: Playing)
   if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) return null;
   if (playing.dialog.value !== null || types(event.target)) return null;
   if (event.key === 'Escape') {
-    if (playing.chosen.value !== null) return () => playing.choose(null);
+    if (playing.chosen.value !== null) return () => putAway(playing);
     return null;
   }
   if (!letters && event.key !== '?') return null;

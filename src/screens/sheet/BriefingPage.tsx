@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { briefingTopics, controlKind, controlKinds } from '../../engine/catalogue/controls.ts';
 import type { Person, World } from '../../engine/world/types.ts';
+import { focusIfLost } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
 
@@ -72,7 +73,10 @@ const Plans = ({ playing, finding, about }: { playing: Playing; finding: string 
               <button
                 type="button"
                 aria-label={`Strike: ${controlKind(plan.control).name}`}
-                onClick={() => playing.send({ act: 'withdraw-plan', plan: plan.id })}
+                onClick={() => {
+                  playing.send({ act: 'withdraw-plan', plan: plan.id });
+                  focusIfLost('page');
+                }}
               >
                 ✕
               </button>

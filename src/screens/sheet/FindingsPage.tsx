@@ -1,6 +1,7 @@
 /** What was called so far; anything may be withdrawn or changed until the crew was briefed on it. */
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../engine/world/types.ts';
+import { focusIfLost, focusSoon } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
 import { CallFinding } from './CallFinding.tsx';
@@ -12,6 +13,10 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
   const { world } = playing.snapshot.value;
   const [form, setForm] = useState<null | { readonly on: string | null; readonly replaces?: string }>(null);
   const { findings } = world.paper;
+  const done = (): void => {
+    setForm(null);
+    focusSoon('findings-call');
+  };
   return (
     <>
       <h2>Findings</h2>
@@ -32,7 +37,13 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
               <button type="button" onClick={() => setForm({ on: finding.on, replaces: finding.id })}>
                 Change<span class="sr-only"> {nameOf(world, finding.on)}</span>
               </button>
-              <button type="button" onClick={() => playing.send({ act: 'withdraw-finding', finding: finding.id })}>
+              <button
+                type="button"
+                onClick={() => {
+                  playing.send({ act: 'withdraw-finding', finding: finding.id });
+                  focusIfLost('page');
+                }}
+              >
                 Withdraw<span class="sr-only"> {nameOf(world, finding.on)}</span>
               </button>
             </p>
@@ -43,17 +54,17 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
                 playing={playing}
                 on={finding.on}
                 replaces={finding.id}
-                onDone={() => setForm(null)}
+                onDone={done}
               />
             )}
           </li>
         ))}
       </ol>
       {form !== null && form.replaces === undefined ? (
-        <CallFinding desk={desk} playing={playing} on={null} onDone={() => setForm(null)} />
+        <CallFinding desk={desk} playing={playing} on={null} onDone={done} />
       ) : (
         <p class="buttons">
-          <button type="button" class="primary" onClick={() => setForm({ on: null })}>
+          <button type="button" id="findings-call" class="primary" onClick={() => setForm({ on: null })}>
             Call a finding
           </button>
         </p>

@@ -1,5 +1,6 @@
 /** Offered acts as plain buttons, all in the same type; the minutes that each takes stand beside it. */
 import type { OfferedAct } from '../../engine/acts/types.ts';
+import { focusIfLost } from '../scene/keys.ts';
 import type { Playing } from '../types.ts';
 
 const minutes = (n: number): string => (n === 0 ? '' : `${n} min`);
@@ -8,8 +9,12 @@ const ActButton = ({ offered, playing }: { offered: OfferedAct; playing: Playing
   const { act, label } = offered;
   const ends = act.act === 'hand-over' || act.act === 'close-out' ? act.act : null;
   const run = (): void => {
-    if (ends === null) playing.send(act);
-    else playing.dialog.value = ends;
+    if (ends !== null) {
+      playing.dialog.value = ends;
+      return;
+    }
+    playing.send(act);
+    focusIfLost('page');
   };
   return (
     <button type="button" class="act" onClick={run}>

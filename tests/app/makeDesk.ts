@@ -1,0 +1,64 @@
+/** A desk over stores and files that a test can look into. */
+import { signal } from '@preact/signals';
+import { createDesk } from '../../src/app/desk.ts';
+import { createKept, type TextStore } from '../../src/app/kept.ts';
+import type { Library } from '../../src/app/library.ts';
+import type { Caption, Desk, Offered, Playing, SceneState } from '../../src/screens/types.ts';
+
+export const memoryStore = (): TextStore & { readonly texts: Map<string, string> } => {
+  const texts = new Map<string, string>();
+  return {
+    texts,
+    getItem: (key) => texts.get(key) ?? null,
+    setItem: (key, value) => void texts.set(key, value),
+    removeItem: (key) => void texts.delete(key),
+  };
+};
+
+/** A store that takes nothing more, as a full disk. */
+export const fullStore = (): TextStore => ({
+  getItem: () => null,
+  setItem: () => {
+    throw new Error('quota exceeded');
+  },
+  removeItem: () => undefined,
+});
+
+export interface MadeDesk {
+  readonly desk: Desk;
+  readonly files: { readonly name: string; readonly text: string }[];
+  /** The drill on the screen. */
+  playing(): Playing;
+  /** Takes the only drill of the library. */
+  take(): Playing;
+}
+
+export const makeDesk = (library: Library, store: TextStore | null = memoryStore()): MadeDesk => {
+  const files: { name: string; text: string }[] = [];
+  const playing = signal<Playing | null>(null);
+  const desk = createDesk({
+    library,
+    kept: createKept(store),
+    playing,
+    lessMotion: true,
+    narrow: () => false,
+    scene: signal<SceneState>({ is: 'absent', why: 'No picture in this test.' }),
+    captions: signal<readonly Caption[]>([]),
+    handOut: (name, text) => files.push({ name, text }),
+    seed: () => 7,
+  });
+  const now = (): Playing => {
+    const { value } = playing;
+    if (value === null) throw new Error('no drill is on the screen');
+    return value;
+  };
+  return {
+    desk,
+    files,
+    playing: now,
+    take: () => {
+      desk.take(library.offered[0] as Offered);
+      return now();
+    },
+  };
+};

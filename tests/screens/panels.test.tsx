@@ -1,0 +1,247 @@
+// @vitest-environment happy-dom
+/** The sheets: nothing diagnoses before it is called, completion waits for three letters, keys reach everything. */
+import { beforeEach, describe, expect, test } from 'vitest';
+import { faultKind } from '../../src/engine/catalogue/faults.ts';
+import { faultsOf } from '../../src/engine/world/edit.ts';
+import type { Playing } from '../../src/screens/types.ts';
+import { type MadeDesk, makeDesk } from '../app/makeDesk.ts';
+import { quarryRoad } from '../app/quarryRoad.ts';
+import { button, doing, press, show, type } from './show.tsx';
+
+let made: MadeDesk;
+let root: HTMLElement;
+
+beforeEach(() => {
+  made = makeDesk(quarryRoad);
+  root = show(made.desk);
+});
+
+const toScene = (): Playing => {
+  doing(() => button(root, /^Take this drill/).click());
+  doing(() => button(root, 'Acknowledge the call').click());
+  doing(() => button(root, 'Park outside the fall line').click());
+  return made.playing();
+};
+
+const input = (id: string): HTMLInputElement => {
+  const label = [...root.querySelectorAll('label')].find((each) => each.textContent === id);
+  return document.getElementById(label?.htmlFor ?? '') as HTMLInputElement;
+};
+const options = (): string[] => [...root.querySelectorAll('[role="option"]')].map((el) => el.textContent ?? '');
+
+describe('the start sheet', () => {
+  test('shows the caution, the drill with what it teaches, and no door that leads nowhere', () => {
+    expect(root.textContent).toContain('Training aid only.');
+    expect(root.textContent).toContain('a line that is off may still be alive');
+    expect([...root.querySelectorAll('h2')].map((el) => el.textContent)).toEqual([
+      'Take a drill',
+      'Open a saved log',
+      'Settings',
+    ]);
+  });
+});
+
+describe('the call', () => {
+  test('tells who called, what they said, the history and what is on the truck, and drives off once acknowledged', () => {
+    doing(() => button(root, /^Take this drill/).click());
+    for (const words of ['the radio has hissed', '11 days ago, fog', 'Feeder 4271', 'voltage detector 2', '05:52']) {
+      expect(root.textContent).toContain(words);
+    }
+    expect(root.textContent).not.toContain('Park outside');
+    doing(() => button(root, 'Acknowledge the call').click());
+    expect(root.textContent).toContain('Park outside the fall line');
+  });
+
+  test('says visibility in the units of the settings', () => {
+    doing(() => button(root, /^Take this drill/).click());
+    expect(root.textContent).toContain('520 ft');
+    doing(() => {
+      made.desk.settings.value = { ...made.desk.settings.value, units: 'metric' };
+    });
+    expect(root.textContent).toContain('160 m');
+  });
+});
+
+describe('on scene', () => {
+  test('no fault is named and no test date is told before the trainee has called or read it', () => {
+    const { snapshot } = toScene();
+    doing(() => button(root, 'Acts').click());
+    const text = document.body.innerHTML.toLowerCase();
+    for (const { fault } of faultsOf(snapshot.value.world)) {
+      expect(text).not.toContain(faultKind(fault.kind).name.toLowerCase());
+      expect(text).not.toContain(`"${fault.id}"`);
+    }
+    expect(text).not.toContain('2024-05-20');
+  });
+
+  test('every part with something to see stands in the list once, healthy or not, and none twice', () => {
+    const { snapshot } = toScene();
+    const ids = [...root.querySelectorAll<HTMLElement>('[role="group"] [data-id]')].map((el) => el.dataset.id ?? '');
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ['p2.insulator', 'p1.insulator', 'p2.tie', 'p1.tie', 'p2.ground-bond', 'p3.ground-bond']) {
+      expect(ids).toContain(id);
+    }
+    expect(snapshot.value.world.knowledge.looks.filter(({ part }) => part === 'p1.tie')).toEqual([]);
+  });
+
+  test('choosing a part in the list by keys logs the look and shows its neutral lines', () => {
+    const playing = toScene();
+    const item = root.querySelector('[data-id="p2.insulator"]') as HTMLElement;
+    press(item, 'Enter');
+    expect(playing.snapshot.value.log.entries.at(-1)?.act).toEqual({ act: 'look', part: 'p2.insulator', aid: 'eyes' });
+    const lines = [...root.querySelectorAll('.lines li')].map((el) => el.textContent);
+    expect(lines).toEqual(playing.drill.look('p2.insulator', 'eyes').lines);
+  });
+
+  test('arrows move in the list one item at a time and exactly one item takes the tab', () => {
+    toScene();
+    const first = document.getElementById('list-first') as HTMLElement;
+    doing(() => first.focus());
+    press(first, 'ArrowDown');
+    expect((document.activeElement as HTMLElement).dataset.id).toMatch(/^p1\./);
+    expect(root.querySelectorAll('[role="treeitem"][tabindex="0"]')).toHaveLength(1);
+    press(document.activeElement as HTMLElement, 'ArrowLeft');
+    expect(document.activeElement).toBe(first);
+    press(first, 'ArrowLeft');
+    expect(first.getAttribute('aria-expanded')).toBe('false');
+  });
+
+  test('the letters open the pages, again they fold the sheet, and typing in a field is left alone', () => {
+    const playing = toScene();
+    press(document.body, 'b');
+    expect(playing.page.value).toBe('briefing');
+    press(document.body, 'b');
+    expect(playing.sheetOpen.value).toBe(false);
+    press(document.body, 'a');
+    press(input('Find an act'), 'c');
+    expect(playing.page.value).toBe('acts');
+    press(document.body, '3');
+    expect(playing.aid.value).toBe('glass');
+  });
+
+  test('letters do nothing once they are switched off, but the keys sheet still opens', () => {
+    const playing = toScene();
+    doing(() => {
+      made.desk.settings.value = { ...made.desk.settings.value, letterKeys: false };
+    });
+    press(document.body, 'b');
+    expect(playing.page.value).toBe('findings');
+    press(document.body, '?');
+    expect(playing.dialog.value).toBe('keys');
+  });
+
+  test('handing over is asked once and ends in the debrief', () => {
+    const playing = toScene();
+    press(document.body, 'h');
+    doing(() => button(root, 'Hand over').click());
+    expect(playing.snapshot.value.world.ended).toBe('handed-over');
+    expect(root.querySelector('.debrief h1')?.textContent).toBe('Fog on Quarry Road');
+  });
+});
+
+describe('calling a finding', () => {
+  const callOn = (id: string): void => {
+    toScene();
+    press(root.querySelector(`[data-id="${id}"]`) as HTMLElement, 'Enter');
+    doing(() => button(root.querySelector('.part-card') as HTMLElement, 'Call a finding').click());
+  };
+
+  test('offers nothing before three letters and then the list of such a part, healthy words too', () => {
+    callOn('p2.insulator');
+    type(input('Condition'), 'cr');
+    expect(options()).toEqual([]);
+    type(input('Condition'), 'cra');
+    expect(options()).toContain('porcelain cracked');
+    type(input('Condition'), 'sou');
+    expect(options()).toEqual(['sound, nothing wrong']);
+  });
+
+  test('takes the option by arrows and Enter and writes it on the sheet', () => {
+    callOn('p2.insulator');
+    type(input('Condition'), 'cra');
+    press(input('Condition'), 'ArrowDown');
+    press(input('Condition'), 'Enter');
+    doing(() => button(root, 'Write it down').click());
+    expect(made.playing().snapshot.value.world.paper.findings).toMatchObject([
+      { on: 'p2.insulator', condition: 'cracked', confidence: null },
+    ]);
+  });
+
+  test('calls something missing on any part, and gives no other answer to a right than to a wrong call', () => {
+    const said: string[] = [];
+    for (const id of ['p2.insulator', 'p1.insulator']) {
+      callOn(id);
+      type(input('Condition'), 'cracked');
+      press(input('Condition'), 'Enter');
+      doing(() => button(root, 'Write it down').click());
+      said.push(root.querySelector('.last')?.textContent ?? '');
+      made = makeDesk(quarryRoad);
+      root = show(made.desk);
+    }
+    expect(said[0]).toBe(said[1]);
+    callOn('p3.tag');
+    type(input('Condition'), 'mis');
+    expect(options()).toContain('missing');
+  });
+
+  test('is withdrawn and changed on the findings page', () => {
+    callOn('p2.insulator');
+    type(input('Condition'), 'cracked');
+    press(input('Condition'), 'Enter');
+    doing(() => button(root, 'Write it down').click());
+    const page = root.querySelector('#page') as HTMLElement;
+    doing(() => button(page, /^Change/).click());
+    type(input('Condition'), 'chipped');
+    press(input('Condition'), 'Enter');
+    doing(() => button(page, 'Write it down').click());
+    expect(made.playing().snapshot.value.world.paper.findings.map(({ condition }) => condition)).toEqual(['chipped']);
+    doing(() => button(page, /^Withdraw/).click());
+    expect(made.playing().snapshot.value.world.paper.findings).toEqual([]);
+  });
+});
+
+describe('the acts', () => {
+  test('hold every act on offer, and a search leaves those with its words', () => {
+    const playing = toScene();
+    doing(() => button(root, 'Acts').click());
+    const shown = root.querySelectorAll('.act').length;
+    expect(shown).toBe(playing.drill.offers().length);
+    type(input('Find an act'), 'self-test');
+    const labels = [...root.querySelectorAll('.act span:first-child')].map((el) => el.textContent ?? '');
+    expect(labels.length).toBeGreaterThan(1);
+    for (const label of labels) expect(label.toLowerCase()).toContain('self-test');
+  });
+
+  test('a tool tells its test date on the sheet once its tag was read, and not before', () => {
+    const playing = toScene();
+    doing(() => button(root, 'Acts').click());
+    expect(root.querySelector('.tag')).toBeNull();
+    doing(() => playing.send({ act: 'check-tool', tool: 'stick-2', check: 'read-tag' }));
+    expect(root.querySelector('.tag')?.textContent).toContain('2024-05-20');
+  });
+
+  test('a refused act says why where everybody sees it', () => {
+    const playing = toScene();
+    doing(() => playing.send({ act: 'engine', on: true }));
+    expect(root.querySelector('[aria-live] .refused')?.textContent).toBe('Not possible: the engine is on already.');
+  });
+});
+
+describe('the briefing', () => {
+  test('carries findings over, takes a control for each, and may be held empty', () => {
+    const playing = toScene();
+    doing(() => playing.send({ act: 'call-finding', on: 'p2.tie', condition: 'tie-broken' }));
+    doing(() => button(root, 'Briefing').click());
+    const carried = root.querySelector('.carried') as HTMLElement;
+    expect(carried.textContent).toContain('Conductor tie, pole QR-14: tie broken or leg missing');
+    const [control] = carried.querySelectorAll('select');
+    doing(() => {
+      (control as HTMLSelectElement).value = 'support-conductor';
+      control?.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    doing(() => button(carried, /^Add/).click());
+    expect(playing.snapshot.value.world.paper.plans).toMatchObject([
+      { finding: 'f1', control: 'support-conductor', by: 'trainee' },
+    ]);
+  });
+});
