@@ -27,7 +27,7 @@ const poleStands = (pole: ScenarioPole): readonly Stand[] => {
   });
   return [
     stand('road', 'road side', [x - 3, y - 9, 0]),
-    stand('butt', 'at the butt', [x + 0.85, y - 0.1, 0]),
+    stand('butt', 'at the butt', [x + 1, y - 0.1, 0]),
     stand('field', 'field side', [x + 2, y + 8, 0]),
     stand('aloft', 'up the pole, below the work', [x - 0.3, y - 0.25, h - BELOW], { pole: id, zone: 'below' }),
     stand('work', 'up the pole, at the work', [x - 0.3, y - 0.25, h - WORK], { pole: id, zone: 'work' }),

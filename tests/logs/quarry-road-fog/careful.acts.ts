@@ -121,7 +121,8 @@ const open: readonly Act[] = [
   check('stick-1', 'wipe'),
   byStick('p1.tap-cutout', 'remove-tube'),
   tag('p1.tap-cutout'),
-  wait(2),
+  wait(1),
+  wait(1),
 ];
 
 const brief: readonly Act[] = [
@@ -160,7 +161,7 @@ const work: readonly Act[] = [
   check('detector-1', 'self-test'),
   primary('p2.clamp/line'),
   check('detector-1', 'self-test'),
-  ground('ground-2', 'stick-1', 'p2.neutral-spool/neutral', 'p2.ground-bond/lead', 'p2.clamp/line'),
+  ground('ground-2', 'stick-1', 'p2.neutral-spool/neutral', 'p2.ground-bond/lead', 's1.phase/b'),
   aloft('work'),
   check('tester-1', 'self-test'),
   ...secondary('p2.transformer/x1', 'p2.transformer/x3'),

@@ -3,8 +3,10 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { appendEntry, newLog } from '../../../src/engine/acts/log.ts';
 import { parseLog } from '../../../src/engine/acts/logForm.ts';
+import { possibleActs } from '../../../src/engine/acts/possibleActs.ts';
 import { replay } from '../../../src/engine/acts/replay.ts';
 import type { Act, Log, Replay } from '../../../src/engine/acts/types.ts';
+import { canonicalJson } from '../../../src/engine/math/hash.ts';
 import { played, start } from '../../engine/acts/scene.ts';
 import { careful } from './careful.acts.ts';
 import { hasty } from './hasty.acts.ts';
@@ -35,11 +37,23 @@ function replayed(name: string): Replay {
   return result.replay;
 }
 
+/** What is chosen on a form, not from the list of acts. */
+const onForms = new Set(['look', 'call-finding', 'plan', 'brief']);
+
 describe('the committed logs of Quarry Road', () => {
   it.each(Object.entries(lists))('%s.json is what its list of acts gives (UPDATE=1 writes it)', (name, acts) => {
     const made = text(logOf(acts));
     if (process.env.UPDATE) writeFileSync(fileOf(name), made);
     expect(readFileSync(fileOf(name), 'utf8')).toBe(made);
+  });
+
+  it.each(Object.keys(lists))('%s holds only acts that were on offer at that moment', (name) => {
+    const missing = replayed(name).steps.filter(({ before, entry }) => {
+      if (onForms.has(entry.act.act)) return false;
+      const sent = canonicalJson(entry.act);
+      return !possibleActs(before).some(({ act }) => canonicalJson(act) === sent);
+    });
+    expect(missing.map(({ entry }) => entry.act)).toEqual([]);
   });
 
   it('careful exposes nobody at any step and closes out', () => {
