@@ -3,7 +3,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { Reach } from '../hazards/types.ts';
 import { toolById } from '../world/edit.ts';
-import type { Jumper, PointId, Tool, World } from '../world/types.ts';
+import type { Jumper, Part, PointId, Tool, World } from '../world/types.ts';
 import { nextId } from './finding.ts';
 import { type ActKind, event, type Offer, outcome } from './kind.ts';
 import { pointWords } from './pointWords.ts';
@@ -102,18 +102,24 @@ function firstOf<T>(list: readonly T[], reason: (item: T) => string | null): str
 
 const nameOf = (world: World, tool: string): string => toolById(world, tool)?.name ?? tool;
 
-type Place = { readonly point: PointId; readonly terminal: string; readonly part: string };
+type Place = { readonly point: PointId; readonly terminal: string; readonly rank: number };
 
-/** One bare point in reach for each net, a neutral one before others: elsewhere on the same metal is the same clamp. */
+/** Where a clamp goes first on one metal: a neutral's own point, the conductor itself, then what has fewest points. */
+const rankOf = (part: Part, terminal: string): number => {
+  const points = Object.keys(componentKind(part.kind).points).length;
+  return points + (terminal === reference ? 0 : part.end !== null ? 10 : 20);
+};
+
+/** One bare point in reach for each net: elsewhere on the same metal is the same clamp. */
 function placesInReach(world: World, stick: string | null): readonly Place[] {
   const byNet = new Map<string, Place>();
   for (const part of world.parts) {
     for (const terminal of Object.keys(componentKind(part.kind).points).sort()) {
       const net = part.nets[terminal];
-      const place = { point: `${part.id}/${terminal}`, terminal, part: part.id };
+      const place = { point: `${part.id}/${terminal}`, terminal, rank: rankOf(part, terminal) };
       if (net === undefined || beyondReach(world, place.point, stick) !== null) continue;
       const known = byNet.get(net);
-      if (!known || (terminal === reference && known.terminal !== reference)) byNet.set(net, place);
+      if (!known || place.rank < known.rank) byNet.set(net, place);
     }
   }
   return [...byNet.values()];
@@ -122,9 +128,24 @@ function placesInReach(world: World, stick: string | null): readonly Place[] {
 /** Terminal to which grounds are tied. */
 const reference = 'neutral';
 
-/** Pairs with the neutral in both orders; a set made for certain terminals goes on those. */
+/** What is joined to the neutral, or should be, in one joint of three or more: bridged along with a ground. */
+const besideNeutral = (world: World, stick: string | null): readonly PointId[] =>
+  world.parts.flatMap((part) => {
+    const terminals = Object.keys(componentKind(part.kind).points);
+    if (terminals.length < 3 || !terminals.includes(reference)) return [];
+    return terminals
+      .filter((terminal) => terminal !== reference)
+      .sort()
+      .map((terminal) => `${part.id}/${terminal}`)
+      .filter((point) => beyondReach(world, point, stick) === null);
+  });
+
+/**
+ * Pairs with the neutral in both orders, and with a joint beside the neutral bridged on the way; a set made for certain
+ * terminals goes on those.
+ */
 function clampings(world: World, tool: Tool, stick: string | null): readonly (readonly PointId[])[] {
-  const { fits } = toolKind(tool.kind);
+  const { fits, clamps = 0 } = toolKind(tool.kind);
   if (fits) {
     return world.parts
       .filter((part) => fits.every((terminal) => part.nets[terminal] !== undefined))
@@ -132,12 +153,14 @@ function clampings(world: World, tool: Tool, stick: string | null): readonly (re
   }
   const places = placesInReach(world, stick);
   const others = places.filter(({ terminal }) => terminal !== reference);
+  const beside = clamps > 2 ? besideNeutral(world, stick) : [];
   return places
     .filter(({ terminal }) => terminal === reference)
     .flatMap(({ point }) =>
       others.flatMap((other) => [
         [point, other.point],
         [other.point, point],
+        ...beside.filter((bridged) => bridged !== other.point).map((bridged) => [point, bridged, other.point]),
       ]),
     );
 }

@@ -55,6 +55,8 @@ function play(from: World, picks: readonly Choice[]): { world: World; log: Log; 
       refusedSame &&= result.world === world && canonicalJson(world) === before;
       continue;
     }
+    // Somebody struck ends a drill; the sequence goes on from before, so that it gets somewhere.
+    if (result.world.ended === 'struck') continue;
     world = frozen(result.world);
     log = appendEntry(log, intent, world);
   }
