@@ -14,6 +14,7 @@ import { eyeAt } from '../engine/senses/signsFrom.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import type { World } from '../engine/world/types.ts';
 import { installAirlight } from './look/airlight.ts';
+import { isSoftware, plainFilters } from './look/quality.ts';
 import { focal } from './look/thinWire.ts';
 import { directionOf, fieldOf, type Look } from './look/view.ts';
 import { weatherOf } from './look/weather.ts';
@@ -38,6 +39,10 @@ export interface Stage {
   through(x: number, y: number): Vec3;
   /** Where a place shows, −1 … 1; null when behind. */
   project(place: Vec3): { readonly x: number; readonly y: number } | null;
+  /** Moves the eye for the length of a walk; `follow` sets it down again. */
+  stand(eye: Vec3): void;
+  /** Whether pictures are computed on the processor, so that moving ones cost too much. */
+  readonly software: boolean;
   lost(): boolean;
   dispose(): void;
 }
@@ -66,6 +71,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   renderer.shadowMap.autoUpdate = false;
 
   const set = materials();
+  const software = isSoftware(renderer);
+  if (software) plainFilters(set);
   const scene = new Scene();
   const weather = weatherOf();
   scene.fog = weather.fog;
@@ -127,7 +134,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     },
     fit: (width, tall) => {
       height = tall;
-      renderer.setPixelRatio(Math.min(2, window.devicePixelRatio || 1));
+      renderer.setPixelRatio(Math.min(software ? 1 : 2, window.devicePixelRatio || 1));
       renderer.setSize(width, tall, false);
       camera.aspect = width / Math.max(1, tall);
     },
@@ -166,6 +173,10 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       p.applyMatrix4(camera.projectionMatrix);
       return { x: p.x, y: p.y };
     },
+    stand: (at) => {
+      eye = new Vector3(...at);
+    },
+    software,
     lost: () => away,
     dispose: () => {
       canvas.removeEventListener('webglcontextlost', lose);

@@ -14,8 +14,17 @@ export interface PutOut {
 const aloftIn = (world: World): Person | undefined =>
   world.people.find((p) => p.aloftBy === 'bucket' && p.at !== null && standById(world, p.at)?.aloft !== null);
 
-const truckOf = (world: World): readonly PutOut[] => {
-  const { at, place } = world.truck;
+/** The truck where it is parked; drawn a length back if that is just where the trainee stands. */
+const truckAt = (world: World, beside: string): Point => {
+  const { at } = world.truck;
+  const feet = standById(world, beside)?.feet;
+  if (!feet || Math.abs(feet[0] - at[0]) > 4.6 || Math.abs(feet[1] - at[1]) > 1.9) return at;
+  return [feet[0] - 8.5, at[1], at[2]];
+};
+
+const truckOf = (world: World, beside: string): readonly PutOut[] => {
+  const { place } = world.truck;
+  const at = truckAt(world, beside);
   const up = aloftIn(world);
   const stand = up?.at ? standById(world, up.at) : null;
   const goal: Point | null = stand
@@ -25,8 +34,8 @@ const truckOf = (world: World): readonly PutOut[] => {
   return [{ id: 'truck', piece: { spec: { kind: 'truck', side: 0, state, points: goal ? [goal] : [] }, at } }];
 };
 
-const guardsOf = (world: World): readonly PutOut[] => {
-  const [x, y] = world.truck.at;
+const guardsOf = (world: World, beside: string): readonly PutOut[] => {
+  const [x, y] = truckAt(world, beside);
   const { chocks, cones, keepOut } = world.guards;
   const scenery = (spec: Piece['spec'], at: Point): PutOut => ({ id: null, piece: { spec, at } });
   const job = world.parts.find(({ id }) => world.given.job.restores.includes(id))?.pole ?? null;
@@ -160,8 +169,8 @@ const coversOf = (world: World): readonly PutOut[] =>
 
 /** Everything put out in this World, in order; `beside` is the trainee's stand. */
 export const putOutIn = (world: World, beside: string): readonly PutOut[] => [
-  ...truckOf(world),
-  ...guardsOf(world),
+  ...truckOf(world, beside),
+  ...guardsOf(world, beside),
   ...peopleOf(world, beside),
   ...jumpersOf(world),
   ...world.parts.flatMap((part) => tagsOf(part, world)),

@@ -1,0 +1,38 @@
+/**
+ * What a spot of the picture points at: a part by the engine's own ray, so that picture and engine cannot differ, or a person
+ * or the truck by the box round what is drawn, if that is nearer.
+ */
+import { Box3, Ray, Vector3 } from 'three';
+import { distance } from '../../engine/math/vec3.ts';
+import { partAlong } from '../../engine/senses/partAlong.ts';
+import { findPart, personById } from '../../engine/world/edit.ts';
+import type { World } from '../../engine/world/types.ts';
+import type { Stage } from '../stage.ts';
+
+/** Id of what lies in that direction, both −1 … 1 from the middle; null for nothing. */
+export const pointedAt = (stage: Stage, world: World, x: number, y: number): string | null => {
+  const eye = stage.eye();
+  const way = stage.through(x, y);
+  const part = partAlong(world, eye, way);
+  const found = part === null ? null : findPart(world, part);
+  let nearest = found === null ? Number.POSITIVE_INFINITY : distance(eye, found.at);
+  let id = part;
+  const ray = new Ray(new Vector3(...eye), new Vector3(...way));
+  const hit = new Vector3();
+  for (const [name, object] of stage.props.named()) {
+    if (name !== 'truck' && personById(world, name) === null) continue;
+    if (!ray.intersectBox(new Box3().setFromObject(object), hit)) continue;
+    const far = hit.distanceTo(ray.origin);
+    if (far < nearest) {
+      nearest = far;
+      id = name;
+    }
+  }
+  return id;
+};
+
+/** Plain name for the label on the picture. */
+export const nameOf = (world: World, id: string): string => {
+  if (id === 'truck') return 'the truck';
+  return findPart(world, id)?.name ?? personById(world, id)?.name ?? id;
+};

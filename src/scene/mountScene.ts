@@ -1,0 +1,46 @@
+/**
+ * The picture of a drill: three.js draws the world on the canvas below, Phaser runs the transparent one above. Reads snapshots
+ * and tells what is looked at; the drill never depends on it. Nothing is drawn and no loop runs while nothing changes.
+ */
+import type { MountScene, SceneHandle, SceneView } from '../drill/sceneTypes.ts';
+import type { Snapshot } from '../drill/types.ts';
+import { attend } from './attend.ts';
+import { hasWebGl, stageOf } from './stage.ts';
+
+const absent: SceneHandle = {
+  update: () => undefined,
+  lookToward: () => undefined,
+  turn: () => undefined,
+  yaw: () => 0,
+  dispose: () => undefined,
+  supported: false,
+};
+
+const fill = 'position:absolute;inset:0;width:100%;height:100%;display:block;';
+
+/** Mounts the picture in an element; without WebGL it mounts nothing and says so. */
+export const mountScene: MountScene = (el: HTMLElement, view: SceneView): SceneHandle => {
+  if (!hasWebGl()) return absent;
+  const first: Snapshot = view.snapshot();
+  let redraw = (): void => undefined;
+  const stage = stageOf(first.world, () => redraw());
+  stage.canvas.style.cssText = fill;
+  stage.canvas.setAttribute('aria-hidden', 'true');
+  const above = document.createElement('div');
+  above.style.cssText = `${fill}touch-action:none;`;
+  above.setAttribute('aria-hidden', 'true');
+  const before = el.style.position;
+  if (getComputedStyle(el).position === 'static') el.style.position = 'relative';
+  el.append(stage.canvas, above);
+  const attended = attend(el, above, stage, view);
+  redraw = attended.redraw;
+  return {
+    ...attended.handle,
+    dispose: () => {
+      attended.handle.dispose();
+      stage.dispose();
+      above.remove();
+      el.style.position = before;
+    },
+  };
+};
