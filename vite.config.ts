@@ -30,7 +30,10 @@ export default defineConfig({
   cacheDir: at('./node_modules/.vite'),
   plugins: [phaserTextureFix],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  optimizeDeps: { rolldownOptions: { plugins: [phaserTextureFix as never] } },
+  optimizeDeps: {
+    include: ['howler', 'yaml', 'zod', 'preact', '@preact/signals', 'xstate', 'idb', 'three', 'phaser'],
+    rolldownOptions: { plugins: [phaserTextureFix as never] },
+  },
   server: { fs: { allow: [at('.')] } },
   build: {
     outDir: at('./dist'),

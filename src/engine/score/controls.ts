@@ -6,8 +6,8 @@
 import type { Replay, Step } from '../acts/types.ts';
 import { controlKind } from '../catalogue/controls.ts';
 import { toolKind } from '../catalogue/tools.ts';
-import { exposuresOf } from '../hazards/exposuresOf.ts';
-import type { Exposure, Reach } from '../hazards/types.ts';
+import { exposuresOf, hazardsMet } from '../hazards/exposuresOf.ts';
+import type { Hazard, Reach } from '../hazards/types.ts';
 import { toolById } from '../world/edit.ts';
 import type { Jumper, Part, World } from '../world/types.ts';
 import { isHandsOn } from './handsOn.ts';
@@ -81,7 +81,14 @@ const measuresOf = (start: World): readonly Measure[] => {
   ];
 };
 
-const reaches = ([world, reach]: Moment): readonly Exposure[] => exposuresOf(reach, world, world);
+const met = ([world, reach]: Moment): readonly string[] => hazardsMet(reach, world, world);
+
+/** Whether a hazard has causes; asked of the moment itself where the scene at the start did not know it. */
+const isCaused = (hazards: readonly Hazard[], [world, reach]: Moment, id: string): boolean => {
+  const known = hazards.find((hazard) => hazard.id === id);
+  if (known !== undefined) return known.causes.length > 0;
+  return exposuresOf(reach, world, world).some(({ hazard, causes }) => hazard === id && causes.length > 0);
+};
 
 /** The moment had none of these measures been taken. */
 const withoutAll = (measures: readonly Measure[], moment: Moment): Moment =>
@@ -90,11 +97,45 @@ const withoutAll = (measures: readonly Measure[], moment: Moment): Moment =>
 const planned = (world: World, control: string): boolean =>
   world.paper.plans.some((plan) => plan.control === control) && world.paper.briefings.length > 0;
 
-/** Controls of one step: what would have reached somebody and what held it, or that nothing did. */
-const controlsOfReach = (start: World, { before, exposures }: Step, reach: Reach): readonly JudgedControl[] => {
+/** What was relied on and did not hold: the tool between, or nothing but care. */
+const reliedOn = ({ touches, switches }: Reach): string => {
+  const between = [...touches.map(({ through }) => through), ...(switches === null ? [] : [switches.through])];
+  if (between.some(({ stick }) => stick !== null)) return 'hot-stick-only';
+  return between.some(({ gloves }) => gloves !== null) ? 'rubber-gloves' : 'work-as-energized';
+};
+
+/** Measures without which a hazard reaches the person; where two stand for one another, the one highest in the hierarchy. */
+const holding = (measures: readonly Measure[], moment: Moment): ((hazard: string) => readonly Measure[]) => {
+  const without = measures.map((measure) => ({ measure, ids: new Set(met(measure.without(moment))) }));
+  const alone = measures.map((measure) => {
+    let ids: ReadonlySet<string> | undefined;
+    const others = measures.filter((other) => other !== measure);
+    return {
+      measure,
+      bites: (hazard: string): boolean => {
+        ids ??= new Set(met(withoutAll(others, moment)));
+        return ids.has(hazard);
+      },
+    };
+  });
+  return (hazard) => {
+    const needed = without.filter(({ ids }) => ids.has(hazard)).map(({ measure }) => measure);
+    if (needed.length > 0) return needed;
+    const first = alone.find(({ bites }) => !bites(hazard));
+    return first === undefined ? [] : [first.measure];
+  };
+};
+
+/** Controls of one reach: what would have met somebody and what held it, or that nothing did. */
+const controlsOfReach = (
+  start: World,
+  hazards: readonly Hazard[],
+  { before, exposures }: Step,
+  reach: Reach,
+): readonly JudgedControl[] => {
   const measures = measuresOf(start);
-  const bare = reaches(withoutAll(measures, [before, reach])).filter(({ causes }) => causes.length > 0);
-  const now = new Set(exposures.map(({ hazard }) => hazard));
+  const bare = withoutAll(measures, [before, reach]);
+  const held = holding(measures, [before, reach]);
   const judged = (hazard: string, control: string, worked: boolean, failed: readonly string[]): JudgedControl => ({
     hazard,
     control,
@@ -104,30 +145,20 @@ const controlsOfReach = (start: World, { before, exposures }: Step, reach: Reach
     planned: planned(before, control),
     failed,
   });
-  return bare.flatMap(({ hazard }) => {
-    const actual = exposures.find((exposure) => exposure.hazard === hazard);
-    if (actual !== undefined && now.has(hazard)) return [judged(hazard, 'work-as-energized', false, actual.failed)];
-    const bites = (moment: Moment): boolean => reaches(moment).some((exposure) => exposure.hazard === hazard);
-    const needed = measures.filter(({ without }) => bites(without([before, reach])));
-    if (needed.length > 0) return needed.map(({ control }) => judged(hazard, control, true, []));
-    // Two measures stand for one another: the one highest in the hierarchy is named.
-    const alone = measures.find(
-      (measure) =>
-        !bites(
-          withoutAll(
-            measures.filter((other) => other !== measure),
-            [before, reach],
-          ),
-        ),
-    );
-    return alone === undefined ? [] : [judged(hazard, alone.control, true, [])];
-  });
+  return met(bare)
+    .filter((id) => isCaused(hazards, bare, id))
+    .flatMap((hazard) => {
+      const actual = exposures.find((exposure) => exposure.hazard === hazard);
+      return actual === undefined
+        ? held(hazard).map(({ control }) => judged(hazard, control, true, []))
+        : [judged(hazard, reliedOn(reach), false, actual.failed)];
+    });
 };
 
 /** All controls of the replay, each hazard and control once, at its first use; failures as often as they happened. */
-export const judgeControls = (replay: Replay): readonly JudgedControl[] => {
+export const judgeControls = (replay: Replay, hazards: readonly Hazard[]): readonly JudgedControl[] => {
   const all = replay.steps.flatMap((step) =>
-    step.reach.filter(isHandsOn).flatMap((reach) => controlsOfReach(replay.start, step, reach)),
+    step.reach.filter(isHandsOn).flatMap((reach) => controlsOfReach(replay.start, hazards, step, reach)),
   );
   const seen = new Set<string>();
   return all.filter(({ hazard, control, worked }) => {

@@ -24,7 +24,7 @@ export const score = (replay: Replay): Score => {
   const judgedCauses = judgeCauses(replay, causes, findings, hazards);
   const judgedLookAlikes = judgeLookAlikes(lookAlikes, findings);
   const exposures = judgeExposures(replay, causes);
-  const controls = judgeControls(replay);
+  const controls = judgeControls(replay, hazards);
   return {
     scenario: replay.log.scenario,
     scenarioHash: replay.log.scenarioHash,
