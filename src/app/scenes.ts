@@ -1,9 +1,6 @@
 /** The picture: fetched once a call is on the screen, so that ticket and sheets never wait for it. */
 import { effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import type { MountScene } from '../drill/sceneTypes.ts';
 import type { Playing, SceneState } from '../screens/types.ts';
-
-const pictures = import.meta.glob<{ readonly mountScene: MountScene }>('../scene/mountScene.ts');
 
 /** Whether this browser draws in three dimensions at all. */
 const draws = (): boolean => {
@@ -25,9 +22,8 @@ export const sceneFor = (playing: ReadonlySignal<Playing | null>): ReadonlySigna
       state.value = { is: 'absent', why: 'This browser does not draw in three dimensions (WebGL).' };
       return;
     }
-    const [load] = Object.values(pictures);
-    if (load === undefined) throw new Error('this build holds no picture');
-    state.value = { is: 'ready', mount: (await load()).mountScene };
+    const { mountScene } = await import('../scene/mountScene.ts');
+    state.value = { is: 'ready', mount: mountScene };
   };
   effect(() => {
     if (playing.value === null || asked) return;

@@ -24,15 +24,24 @@ const others: Readonly<Record<string, string>> = {
   truck: 'the truck',
 };
 
+/** 'pole, pole QR-14' is said once. */
+const saidOnce = (name: string): string => name.replace(/^(\w+), \1 /, '$1 ');
+
 /** What a thing is called that may be pointed at. */
 export const nameOf = (world: World, id: string): string =>
-  findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
+  partName(world, id) ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
+
+const partName = (world: World, id: string): string | null => {
+  const part = findPart(world, id);
+  return part === null ? null : saidOnce(part.name);
+};
 
 /** What a part is called where its pole or premises is said already: the name before its last comma. */
 export const shortName = (world: World, id: string): string => {
-  const name = nameOf(world, id);
-  const comma = name.lastIndexOf(', ');
-  return findPart(world, id) !== null && comma > 0 ? name.slice(0, comma) : name;
+  const part = findPart(world, id);
+  if (part === null || (part.pole === null && part.premises === null)) return nameOf(world, id);
+  const comma = part.name.lastIndexOf(', ');
+  return comma > 0 ? part.name.slice(0, comma) : part.name;
 };
 
 /** Who or what an event comes from, where its words do not say. */

@@ -32,7 +32,7 @@ export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
         <Picture desk={desk} playing={playing} />
         <Notices playing={playing} />
         {listStands && <ListTwin desk={desk} playing={playing} />}
-        <PartCard desk={desk} playing={playing} />
+        <PartCard desk={desk} playing={playing} beside={listStands} />
       </div>
       <SideSheet desk={desk} playing={playing} />
       <Strip playing={playing} />

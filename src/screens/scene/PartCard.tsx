@@ -28,10 +28,17 @@ const Lines = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
   );
 };
 
-export const PartCard = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
+/** `beside`: its place is kept while nothing is pointed at. */
+export const PartCard = ({ desk, playing, beside }: { desk: Desk; playing: Playing; beside: boolean }) => {
   const chosen = playing.chosen.value;
   const [calling, setCalling] = useState<string | null>(null);
-  if (chosen === null) return null;
+  if (chosen === null) {
+    return beside ? (
+      <section class="part-card paper" aria-label="Pointed at: nothing">
+        <p class="hint">Choose a part in the list. What can be made out of it from here stands on this slip.</p>
+      </section>
+    ) : null;
+  }
   const { world } = playing.snapshot.value;
   const aid = playing.aid.value;
   const isPart = findPart(world, chosen) !== null;

@@ -65,7 +65,8 @@ export const keys: readonly Key[] = [
     does: 'the list of everything in the picture',
     run: (playing) => {
       playing.listOpen.value = !playing.listOpen.value;
-      focusSoon(playing.listOpen.value ? 'list-first' : 'picture');
+      const hasPicture = document.getElementById('picture') !== null;
+      focusSoon(playing.listOpen.value || !hasPicture ? 'list-first' : 'picture');
     },
   },
   { key: 'w', does: 'walk to …', run: () => document.querySelector<HTMLElement>('.walk button')?.click() },
