@@ -6,7 +6,7 @@ import { Severity } from './Severity.tsx';
 const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) =>
   lines.length === 0 ? null : (
     <>
-      <h4>{title}</h4>
+      <h3>{title}</h3>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>

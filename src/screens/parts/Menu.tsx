@@ -66,7 +66,6 @@ export const Menu = ({ label, name, items, empty, open, setOpen }: MenuProps) =>
         aria-haspopup="menu"
         aria-expanded={open}
         aria-controls={id}
-        aria-label={name}
         onClick={() => setOpen(!open)}
       >
         {label}

@@ -30,9 +30,11 @@ export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
       <h1 class="sr-only">{playing.snapshot.value.world.given.title}</h1>
       <div class="view" data-list={listStands ? 'stands' : undefined}>
         <Picture desk={desk} playing={playing} />
-        <Notices playing={playing} />
         {listStands && <ListTwin desk={desk} playing={playing} />}
-        <PartCard desk={desk} playing={playing} beside={listStands} />
+        <div class="below">
+          <Notices playing={playing} />
+          <PartCard desk={desk} playing={playing} beside={listStands} />
+        </div>
       </div>
       <SideSheet desk={desk} playing={playing} />
       <Strip playing={playing} />

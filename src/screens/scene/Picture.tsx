@@ -46,6 +46,7 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
     });
     handle.current = mounted;
     playing.yaw.value = mounted.yaw();
+    if (!mounted.supported) playing.listOpen.value = true;
     const ends = [
       playing.snapshot.subscribe((now) => mounted.update(now)),
       playing.aid.subscribe(() => mounted.update(playing.snapshot.peek())),

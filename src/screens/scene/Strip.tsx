@@ -27,11 +27,12 @@ const Walk = ({ playing }: { playing: Playing }) => {
   return (
     <div class="walk">
       <Menu
-        name={`You stand: ${here}. Walk to …`}
+        name="Walk to"
         label={
           <>
             <span class="label">You stand</span>
             <span class="value">{capital(here)}</span>
+            <span class="sr-only">. Walk to …</span>
           </>
         }
         items={items}

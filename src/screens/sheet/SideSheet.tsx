@@ -1,6 +1,5 @@
 /** The sheet at the side with its four pages; folded away it leaves its tabs. */
 import type { ComponentChildren } from 'preact';
-import { useRef } from 'preact/hooks';
 import { type Desk, type Page, type Playing, pages } from '../types.ts';
 import { capital } from '../words.ts';
 import { ActsPage } from './ActsPage.tsx';
@@ -25,7 +24,6 @@ const bodies: Readonly<Record<Page, (props: { desk: Desk; playing: Playing }) =>
 };
 
 export const SideSheet = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
-  const list = useRef<HTMLDivElement>(null);
   const open = playing.sheetOpen.value;
   const page = playing.page.value;
   const Body = bodies[page];
@@ -55,22 +53,24 @@ export const SideSheet = ({ desk, playing }: { desk: Desk; playing: Playing }) =
   };
   return (
     <section class="side" aria-label="Sheet">
-      <div ref={list} role="tablist" aria-label="Pages of the sheet" class="tabs" onKeyDown={onKeyDown}>
-        {pages.map((each) => (
-          <button
-            key={each}
-            type="button"
-            role="tab"
-            id={`tab-${each}`}
-            aria-selected={page === each}
-            aria-controls="page"
-            aria-expanded={page === each ? open : undefined}
-            tabIndex={page === each ? 0 : -1}
-            onClick={() => take(each)}
-          >
-            {capital(each)}
-          </button>
-        ))}
+      <div class="tab-row">
+        <div role="tablist" aria-label="Pages of the sheet" class="tabs" onKeyDown={onKeyDown}>
+          {pages.map((each) => (
+            <button
+              key={each}
+              type="button"
+              role="tab"
+              id={`tab-${each}`}
+              aria-selected={page === each}
+              aria-controls="page"
+              aria-expanded={page === each ? open : undefined}
+              tabIndex={page === each ? 0 : -1}
+              onClick={() => take(each)}
+            >
+              {capital(each)}
+            </button>
+          ))}
+        </div>
         <button
           type="button"
           class="fold"
