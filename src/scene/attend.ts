@@ -90,7 +90,8 @@ export const attend = (host: HTMLElement, above: HTMLElement, stage: Stage, view
 
   const arrive = (): Look => {
     const { world } = snapshot;
-    const job = world.parts.find(({ id }) => world.given.job.restores.includes(id))?.pole ?? null;
+    const job =
+      world.parts.find(({ id, pole }) => pole !== null && world.given.job.restores.includes(id))?.pole ?? null;
     const pole = findPart(world, `${job}.pole`) ?? world.parts.find(({ pole: owner }) => owner !== null);
     const foot: Vec3 = pole?.at ?? [0, 0, 0];
     const top: Vec3 = [foot[0], foot[1], foot[2] + (pole?.values.heightM ?? 8) + 0.4];
@@ -250,7 +251,7 @@ export const attend = (host: HTMLElement, above: HTMLElement, stage: Stage, view
       toHover(pointedAt(stage, snapshot.world, (hoverAt.x / width) * 2 - 1, 1 - (hoverAt.y / height) * 2));
     } else if (byKeys && move === null) toHover(pointedAt(stage, snapshot.world, 0, 0));
     const drifting = !still() && !stage.software && quiet < times.drift && snapshot.world.site.visibilityM < 1500;
-    if (drifting) layer?.blow(ms / 1000);
+    if (drifting) stage.drift(ms / 1000);
     if (dirty || drifting) {
       if (dirty) quiet = 0;
       dirty = false;

@@ -14,6 +14,7 @@ import { eyeAt } from '../engine/senses/signsFrom.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import type { World } from '../engine/world/types.ts';
 import { installAirlight } from './look/airlight.ts';
+import { halosOf } from './look/halo.ts';
 import { isSoftware, plainFilters } from './look/quality.ts';
 import { focal } from './look/thinWire.ts';
 import { directionOf, fieldOf, type Look } from './look/view.ts';
@@ -24,6 +25,7 @@ import { type Props, propsOf } from './pictures/props.ts';
 import { beyondOf, releaseBeyond } from './place/beyond.ts';
 import { grownIn } from './place/grown.ts';
 import { landOf } from './place/land.ts';
+import { mistOf } from './place/mist.ts';
 
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
@@ -39,6 +41,8 @@ export interface Stage {
   through(x: number, y: number): Vec3;
   /** Where a place shows, −1 … 1; null when behind. */
   project(place: Vec3): { readonly x: number; readonly y: number } | null;
+  /** Lets the mist drift by so many seconds. */
+  drift(seconds: number): void;
   /** Moves the eye for the length of a walk; `follow` sets it down again. */
   stand(eye: Vec3): void;
   /** Whether pictures are computed on the processor, so that moving ones cost too much. */
@@ -80,11 +84,14 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   const drawing = drawingOf(set);
   const props = propsOf(set);
   drawing.follow(world);
+  let fresh = true;
   const houses = world.parts
     .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
     .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
   const grown = grownIn(set, insideOf(houses), 5200);
   const beyond = beyondOf(world, set);
+  const mist = mistOf();
+  const halos = halosOf(['windowLit', 'lampLit']);
   const camera = new PerspectiveCamera(50, 1.6, 0.06, 1200);
   camera.up.set(0, 0, 1);
   scene.add(
@@ -97,6 +104,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     props.root,
     grown.group,
     beyond,
+    mist.group,
+    halos.group,
   );
 
   let eye = new Vector3();
@@ -128,8 +137,15 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       const light = weather.follow(now.site, brightness);
       if (light) {
         land.soak(set, now.site.wetness);
+        const { window: bright, fog } = weather.shine();
+        set.windowLit.emissiveIntensity = bright;
+        set.lampLit.emissiveIntensity = 2 * bright;
+        mist.colour(weather.fog.color, fog);
+        halos.shine(1.1 * bright, weather.fog.density);
         stale = true;
       }
+      if (parts || fresh) halos.follow(drawing.root);
+      fresh = false;
       return moved || parts || things || light;
     },
     fit: (width, tall) => {
@@ -160,6 +176,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
         lamp.target.position.set(eye.x + d[0] * 10, eye.y + d[1] * 10, eye.z + d[2] * 10);
         renderer.shadowMap.needsUpdate = true;
       }
+      halos.face(eye);
       renderer.render(scene, camera);
     },
     eye: () => [eye.x, eye.y, eye.z],
@@ -173,6 +190,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       p.applyMatrix4(camera.projectionMatrix);
       return { x: p.x, y: p.y };
     },
+    drift: mist.drift,
     stand: (at) => {
       eye = new Vector3(...at);
     },
@@ -186,6 +204,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       grown.dispose();
       land.dispose();
       releaseBeyond(beyond);
+      mist.dispose();
+      halos.dispose();
       weather.dispose();
       renderer.dispose();
       renderer.forceContextLoss();

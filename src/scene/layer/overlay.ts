@@ -1,5 +1,5 @@
 /**
- * The transparent layer above the world: wisps of fog, the glow of the lamp in them, the round field of the glass, the outline
+ * The transparent layer above the world: the glow of the lamp in the fog, the round field of the glass, the outline
  * and name of what is pointed at, the dark of a walk. Phaser draws it and runs the loop.
  */
 import * as Phaser from 'phaser';
@@ -10,7 +10,7 @@ const ink = 0x1b1f26;
 
 /** What the layer is to show of the present moment. */
 export interface Shown {
-  /** Strength of fog, 0 to 1, and its colour. */
+  /** Strength of the fog, 0 to 1. */
   readonly fog: number;
   readonly lamp: boolean;
   readonly glass: boolean;
@@ -39,19 +39,6 @@ const paint = (
   texture.refresh();
 };
 
-const wisp = (c: CanvasRenderingContext2D): void => {
-  for (let i = 0; i < 26; i++) {
-    const x = 60 + ((i * 97) % 392);
-    const y = 64 + 26 * Math.sin(i * 2.3);
-    const r = 34 + ((i * 53) % 40);
-    const g = c.createRadialGradient(x, y, 0, x, y, r);
-    g.addColorStop(0, 'rgba(226,232,238,0.16)');
-    g.addColorStop(1, 'rgba(226,232,238,0)');
-    c.fillStyle = g;
-    c.fillRect(0, 0, 512, 128);
-  }
-};
-
 const veil = (c: CanvasRenderingContext2D): void => {
   const g = c.createRadialGradient(128, 128, 0, 128, 128, 128);
   g.addColorStop(0, 'rgba(255,248,232,0.9)');
@@ -62,13 +49,11 @@ const veil = (c: CanvasRenderingContext2D): void => {
 };
 
 export class Overlay extends Phaser.Scene {
-  private wisps: Phaser.GameObjects.Image[] = [];
   private glow: Phaser.GameObjects.Image | null = null;
   private mask: Phaser.GameObjects.Image | null = null;
   private lines: Phaser.GameObjects.Graphics | null = null;
   private label: Phaser.GameObjects.Text | null = null;
   private night: Phaser.GameObjects.Rectangle | null = null;
-  private drift = 0;
   private readonly onStep: (ms: number) => void;
   private readonly onReady: (scene: Overlay) => void;
 
@@ -79,9 +64,7 @@ export class Overlay extends Phaser.Scene {
   }
 
   create(): void {
-    paint(this.textures, 'wisp', 512, 128, wisp);
     paint(this.textures, 'veil', 256, 256, veil);
-    this.wisps = Array.from({ length: 6 }, () => this.add.image(0, 0, 'wisp'));
     this.glow = this.add.image(0, 0, 'veil').setBlendMode(Phaser.BlendModes.SCREEN);
     this.lines = this.add.graphics();
     this.mask = this.add.image(0, 0, 'veil').setVisible(false);
@@ -129,22 +112,8 @@ export class Overlay extends Phaser.Scene {
       .setDisplaySize(w, h);
   }
 
-  /** Lets the wisps drift by so many seconds. */
-  blow(seconds: number): void {
-    this.drift += seconds;
-  }
-
   show(shown: Shown): void {
     const { width, height } = this.scale;
-    this.wisps.forEach((image, i) => {
-      const way = width * 1.6;
-      const x = ((i * 0.37 + this.drift * (0.006 + 0.0023 * i)) % 1) * way - width * 0.3;
-      image
-        .setVisible(shown.fog > 0.05 && !shown.glass)
-        .setPosition(x, height * (0.5 + 0.09 * i))
-        .setDisplaySize(width * (0.8 + 0.12 * i), height * (0.24 + 0.03 * i))
-        .setAlpha(0.34 * shown.fog);
-    });
     this.glow?.setVisible(shown.lamp).setAlpha(0.2 * shown.fog);
     this.mask?.setVisible(shown.glass);
     this.night?.setVisible(shown.dark > 0.01).setAlpha(shown.dark);

@@ -18,10 +18,10 @@ export const airlightGlsl = `
 vec3 airlight(vec3 base, vec3 d) {
   float s = max(dot(d, vec3(${glsl(dawn.x)}, ${glsl(dawn.y)}, ${glsl(dawn.z)})), 0.0);
   float high = smoothstep(-0.15, 0.95, d.z);
-  vec3 c = base * (0.9 + 0.2 * high);
-  c *= mix(vec3(1.0), vec3(1.22, 1.12, 0.98), pow(s, 2.2));
-  c += base * vec3(0.26, 0.17, 0.07) * pow(s, 9.0);
-  return c * (1.0 - 0.16 * smoothstep(0.0, -0.35, d.z));
+  vec3 c = base * (0.84 + 0.3 * high);
+  c *= mix(vec3(1.0), vec3(1.5, 1.22, 0.98), pow(s, 2.6));
+  c += base * vec3(0.55, 0.27, 0.06) * pow(s, 12.0);
+  return c * (1.0 - 0.3 * smoothstep(0.0, -0.35, d.z));
 }`;
 
 let installed = false;
@@ -51,6 +51,10 @@ export const installAirlight = (): void => {
   // Light adds up before tone mapping, so the fog is laid on there and not where the renderer usually does.
   ShaderChunk.opaque_fragment += `
 #ifdef USE_FOG
+  // In dim light the eye loses colour.
+  float shade = dot(gl_FragColor.rgb, vec3(0.3, 0.55, 0.15));
+  float kept = clamp(0.42 + 1.5 * dot(fogColor, vec3(0.333)) + smoothstep(0.2, 0.6, shade), 0.0, 1.0);
+  gl_FragColor.rgb = mix(vec3(shade), gl_FragColor.rgb, kept);
   float fogFactor = 1.0 - exp(-fogDensity * vFogDepth);
   gl_FragColor.rgb = mix(gl_FragColor.rgb, airlight(fogColor, normalize(vFogWay)), fogFactor);
 #endif`;

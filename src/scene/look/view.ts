@@ -11,7 +11,7 @@ export interface Look {
 
 const degree = Math.PI / 180;
 /** Vertical field in a wide window, horizontal field that a tall one keeps. */
-const TALL = 52 * degree;
+const TALL = 60 * degree;
 const WIDE = 44 * degree;
 const TOP = 80 * degree;
 

@@ -23,7 +23,7 @@ import { airlightGlsl, dawn, extinction, fogOf } from './airlight.ts';
 /** What of the sky's brightness is left after the eye has adapted, as an exponent. */
 const ADAPTED = 0.3;
 /** Radiance that stands for a sky of 25 lx. */
-const DIM = 0.3;
+const DIM = 0.2;
 
 export interface Weather {
   readonly fog: FogExp2;
@@ -32,6 +32,8 @@ export interface Weather {
   readonly lamp: SpotLight;
   /** Takes light and air from the site; returns the environment to be reflected, or null if nothing changed. */
   follow(site: Site, brightness: number): boolean;
+  /** How strong a lit window of some 60 lx shows against this sky, and the strength of the fog, 0 to 1. */
+  shine(): { readonly window: number; readonly fog: number };
   /** Draws what metals and glaze reflect. */
   reflect(renderer: WebGLRenderer, scene: Scene): void;
   dispose(): void;
@@ -42,7 +44,7 @@ const shown = (lux: number): number => DIM * (lux / 25) ** ADAPTED;
 /** Colour of the horizon: blue-grey before dawn, near white under bright fog. */
 const horizon = (lux: number): Color => {
   const t = Math.min(1, Math.max(0, Math.log10(lux / 5) / 3));
-  return new Color().setRGB(0.72 + 0.24 * t, 0.86 + 0.11 * t, 1.04 - 0.05 * t);
+  return new Color().setRGB(0.56 + 0.4 * t, 0.76 + 0.22 * t, 1.06 - 0.06 * t);
 };
 
 const domeMaterial = (): ShaderMaterial =>
@@ -60,6 +62,8 @@ void main() {
   gl_FragColor = vec4(mix(fogged, blue, clear * smoothstep(0.0, 0.25, d.z)), 1.0);
   #include <tonemapping_fragment>
   #include <colorspace_fragment>
+  // Breaks the steps of an even sky.
+  gl_FragColor.rgb += (fract(sin(dot(gl_FragCoord.xy, vec2(12.9898, 78.233))) * 43758.5453) - 0.5) / 170.0;
 }`,
   });
 
@@ -81,6 +85,7 @@ export const weatherOf = (): Weather => {
   lamp.shadow.bias = -0.0012;
   lamp.shadow.normalBias = 0.012;
   let known = '';
+  let shine = { window: 1, fog: 1 };
   let made: { dispose(): void } | null = null;
   return {
     fog,
@@ -101,11 +106,16 @@ export const weatherOf = (): Weather => {
       sky.groundColor.setRGB(0.34, 0.33, 0.27);
       sky.intensity = 1.5 * level;
       glow.color.setRGB(1, 0.9, 0.76);
-      glow.intensity = 0.9 * level;
+      glow.intensity = 1.1 * level;
       // The lamp's candela over the sky's lux, in the picture's units.
+      shine = {
+        window: (4.4 * level) / Math.max(1, site.skyLux / 25) ** 0.8,
+        fog: Math.min(1, 170 / site.visibilityM),
+      };
       lamp.userData.candela = (brightness * DIM * 5200 * (site.skyLux / 25) ** ADAPTED) / Math.max(site.skyLux, 2);
       return true;
     },
+    shine: () => shine,
     reflect: (renderer, scene) => {
       made?.dispose();
       const around = new Scene();

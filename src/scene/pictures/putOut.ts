@@ -38,7 +38,7 @@ const guardsOf = (world: World, beside: string): readonly PutOut[] => {
   const [x, y] = truckAt(world, beside);
   const { chocks, cones, keepOut } = world.guards;
   const scenery = (spec: Piece['spec'], at: Point): PutOut => ({ id: null, piece: { spec, at } });
-  const job = world.parts.find(({ id }) => world.given.job.restores.includes(id))?.pole ?? null;
+  const job = world.parts.find(({ id, pole }) => pole !== null && world.given.job.restores.includes(id))?.pole ?? null;
   const foot = world.parts.find(({ id }) => id === `${job}.pole`)?.at ?? [0, 0, 0];
   const ring: Point[] = [-2.6, -1.2, 0.4, 1.9, 3.4].map((a) => [
     foot[0] + 4.6 * Math.cos(a),
