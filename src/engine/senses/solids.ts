@@ -95,6 +95,12 @@ const bodyKept = (part: Part): Body => {
   return found;
 };
 
+/** Radius of the ball round a part's solids, metres; 0 for a part without. */
+export const sizeOf = (part: Part): number => {
+  const { solids, radius } = bodyKept(part);
+  return solids.length === 0 ? 0 : radius;
+};
+
 const passesBy = (from: Vec3, direction: Vec3, centre: Vec3, radius: number): boolean => {
   const way = sub(centre, from);
   const along = dot(direction, way);
