@@ -4,7 +4,7 @@
  */
 import type { MountScene, SceneHandle, SceneView } from '../drill/sceneTypes.ts';
 import type { Snapshot } from '../drill/types.ts';
-import { attend } from './attend.ts';
+import { Attention } from './attention.ts';
 import { hasWebGl, stageOf } from './stage.ts';
 
 const absent: SceneHandle = {
@@ -32,12 +32,12 @@ export const mountScene: MountScene = (el: HTMLElement, view: SceneView): SceneH
   const before = el.style.position;
   if (getComputedStyle(el).position === 'static') el.style.position = 'relative';
   el.append(stage.canvas, above);
-  const attended = attend(el, above, stage, view);
-  redraw = attended.redraw;
+  const attention = new Attention(el, above, stage, view);
+  redraw = () => attention.change();
   return {
-    ...attended.handle,
+    ...attention.handle,
     dispose: () => {
-      attended.handle.dispose();
+      attention.handle.dispose();
       stage.dispose();
       above.remove();
       el.style.position = before;

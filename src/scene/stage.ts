@@ -35,7 +35,8 @@ export interface Stage {
   follow(world: World, stand: string, brightness: number): boolean;
   /** Sizes the picture in CSS pixels. */
   fit(width: number, height: number): void;
-  draw(look: Look, aid: Aid): void;
+  /** `near`: metres to what is looked at, to which the eye adapts when the lamp is on. */
+  draw(look: Look, aid: Aid, near?: number): void;
   eye(): Vec3;
   /** Unit direction through a point of the window, both in −1 … 1. */
   through(x: number, y: number): Vec3;
@@ -88,7 +89,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   const houses = world.parts
     .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
     .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
-  const grown = grownIn(set, insideOf(houses), 5200);
+  const grown = grownIn(set, insideOf(houses), 9000);
   const beyond = beyondOf(world, set);
   const mist = mistOf();
   const halos = halosOf(['windowLit', 'lampLit']);
@@ -154,7 +155,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       renderer.setSize(width, tall, false);
       camera.aspect = width / Math.max(1, tall);
     },
-    draw: (look, aid) => {
+    draw: (look, aid, near = 12) => {
       if (away) return;
       if (stale) {
         weather.reflect(renderer, scene);
@@ -170,7 +171,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       const { lamp } = weather;
       const lit = aid === 'lamp';
       lamp.visible = lit;
-      lamp.intensity = lit ? (lamp.userData.candela as number) : 0;
+      lamp.intensity = lit ? (lamp.userData.candela as number) * Math.min(1, Math.max(0.05, near / 9)) ** 1.25 : 0;
       if (lit) {
         lamp.position.set(eye.x, eye.y, eye.z + 0.14);
         lamp.target.position.set(eye.x + d[0] * 10, eye.y + d[1] * 10, eye.z + d[2] * 10);

@@ -1,6 +1,6 @@
 /**
  * The transparent layer above the world: the glow of the lamp in the fog, the round field of the glass, the outline
- * and name of what is pointed at, the dark of a walk. Phaser draws it and runs the loop.
+ * and name of what is pointed at. Phaser draws it and runs the loop.
  */
 import * as Phaser from 'phaser';
 import type { Spot } from './hull.ts';
@@ -20,8 +20,6 @@ export interface Shown {
   readonly labelAt: Spot | null;
   /** A ring in the middle for those who look around by keys. */
   readonly ring: boolean;
-  /** Dark between two places, 0 to 1. */
-  readonly dark: number;
 }
 
 /** Paints a canvas texture once. */
@@ -53,7 +51,6 @@ export class Overlay extends Phaser.Scene {
   private mask: Phaser.GameObjects.Image | null = null;
   private lines: Phaser.GameObjects.Graphics | null = null;
   private label: Phaser.GameObjects.Text | null = null;
-  private night: Phaser.GameObjects.Rectangle | null = null;
   private readonly onStep: (ms: number) => void;
   private readonly onReady: (scene: Overlay) => void;
 
@@ -68,7 +65,6 @@ export class Overlay extends Phaser.Scene {
     this.glow = this.add.image(0, 0, 'veil').setBlendMode(Phaser.BlendModes.SCREEN);
     this.lines = this.add.graphics();
     this.mask = this.add.image(0, 0, 'veil').setVisible(false);
-    this.night = this.add.rectangle(0, 0, 10, 10, 0x0a0c0f).setOrigin(0).setVisible(false);
     this.label = this.add.text(0, 0, '', {
       fontFamily: 'system-ui, "Segoe UI", Roboto, Arial, sans-serif',
       fontSize: '15px',
@@ -89,9 +85,8 @@ export class Overlay extends Phaser.Scene {
   /** Fits everything to the window. */
   private lay(): void {
     const { width, height } = this.scale;
-    if (!this.mask || !this.glow || !this.night) return;
+    if (!this.mask || !this.glow) return;
     this.glow.setPosition(width / 2, height / 2).setDisplaySize(height * 1.25, height * 1.25);
-    this.night.setSize(width, height).setDisplaySize(width, height);
     const w = Math.max(2, Math.round(width));
     const h = Math.max(2, Math.round(height));
     paint(this.textures, 'glass', w, h, (c) => {
@@ -116,7 +111,6 @@ export class Overlay extends Phaser.Scene {
     const { width, height } = this.scale;
     this.glow?.setVisible(shown.lamp).setAlpha(0.2 * shown.fog);
     this.mask?.setVisible(shown.glass);
-    this.night?.setVisible(shown.dark > 0.01).setAlpha(shown.dark);
     this.drawLines(shown);
     const { label, labelAt } = shown;
     if (!this.label) return;

@@ -1,6 +1,6 @@
 /**
  * Light of the hour: sky, air, ambient and dawn from the site's illuminance and visibility, and the headlamp.
- * Method: radiance in proportion to lux, shown through an eye that has adapted to it for the greater part (exponent 0.3 left,
+ * Method: radiance in proportion to lux, shown through an eye that has adapted to it for the greater part (exponent 0.22 left,
  * chosen by eye), bluer the dimmer (Purkinje). The lamp is in the same units, so it is strong at dawn and nothing at noon.
  */
 import {
@@ -21,7 +21,7 @@ import type { Site } from '../../engine/world/types.ts';
 import { airlightGlsl, dawn, extinction, fogOf } from './airlight.ts';
 
 /** What of the sky's brightness is left after the eye has adapted, as an exponent. */
-const ADAPTED = 0.3;
+const ADAPTED = 0.22;
 /** Radiance that stands for a sky of 25 lx. */
 const DIM = 0.2;
 

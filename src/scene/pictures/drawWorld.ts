@@ -25,8 +25,10 @@ export interface Drawing {
   readonly root: Group;
   /** Redraws what has changed; true if anything did. */
   follow(world: World): boolean;
-  /** The objects of a part, or of whatever was added under an id. */
+  /** The objects of a part. */
   of(id: string): readonly Object3D[];
+  /** The objects that outline it: its body where it has one, else its wires. */
+  outlineOf(id: string): readonly Object3D[];
   dispose(): void;
 }
 
@@ -104,7 +106,7 @@ export const drawingOf = (set: Materials): Drawing => {
       const draw = (part: Part, table: typeof bodies): Group[] =>
         (table[part.kind]?.(part, around) ?? []).map((piece) => {
           const group = buildPiece(piece, set);
-          group.userData.part = part.id;
+          group.userData.body = table === bodies;
           root.add(group);
           return group;
         });
@@ -118,6 +120,11 @@ export const drawingOf = (set: Materials): Drawing => {
       return true;
     },
     of: (id) => drawn.get(id) ?? [],
+    outlineOf: (id) => {
+      const all = drawn.get(id) ?? [];
+      const body = all.filter(({ userData }) => userData.body === true);
+      return body.length > 0 ? body : all;
+    },
     dispose: () => {
       for (const groups of drawn.values()) for (const group of groups) release(group);
     },

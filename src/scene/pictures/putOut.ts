@@ -92,10 +92,10 @@ const peopleOf = (world: World, beside: string): readonly PutOut[] =>
     const mast = world.parts.find(({ id }) => id === `${stand.near}.pole` || id === `${stand.near}.house`);
     const look = mast ? Math.atan2(mast.at[1] - stand.feet[1], mast.at[0] - stand.feet[0]) : 0;
     const side = home ? Math.atan2(stand.feet[1] - home.at[1], stand.feet[0] - home.at[0]) - 0.35 : look;
-    const step = stand.aloft !== null ? 0 : home ? 1.6 : 1.1 + 0.4 * i;
+    const step = stand.aloft !== null ? 0 : home ? 3.1 : 1.1 + 0.4 * i;
     const at: Point = [
-      stand.feet[0] + step * Math.cos(look + (home ? 0.5 : -1.3)),
-      stand.feet[1] + step * Math.sin(look + (home ? 0.5 : -1.3)),
+      stand.feet[0] + step * Math.cos(look + (home ? -0.95 : -1.3)),
+      stand.feet[1] + step * Math.sin(look + (home ? -0.95 : -1.3)),
       stand.feet[2],
     ];
     const crew = person.role === 'second';

@@ -27,7 +27,7 @@ import { drives, groundAt, road } from './lie.ts';
 const blades = (): DataTexture => {
   const n = 128;
   const data = new Uint8Array(n * n * 4);
-  for (let i = 0; i < n * n; i++) data.set([70, 78, 46, 0], i * 4);
+  for (let i = 0; i < n * n; i++) data.set([84, 92, 56, 0], i * 4);
   for (let b = 0; b < 46; b++) {
     const root = 10 + hash(b, 1, 5) * (n - 20);
     const lean = (hash(b, 2, 5) - 0.5) * 60;
@@ -39,7 +39,7 @@ const blades = (): DataTexture => {
       const half = 1.9 * (1 - t) + 0.35;
       for (let dx = Math.floor(x - half); dx <= x + half; dx++) {
         if (dx < 0 || dx >= n) continue;
-        const k = 0.55 + 0.55 * t;
+        const k = 0.8 + 0.42 * t;
         data.set([(62 + 86 * dry) * k, (76 + 58 * dry) * k, (36 + 34 * dry) * k, 255], (y * n + dx) * 4);
       }
     }
@@ -89,8 +89,8 @@ const tufts = (count: number, keep: (x: number, y: number) => boolean): Matrix4[
     const size = next();
     if (onRoad(x, y) || !keep(x, y)) continue;
     const ditch = Math.abs(y + 3.9) < 1.4 || Math.abs(y + 14.2) < 1.4;
-    const tall = (ditch ? 0.34 + 0.5 * size : 0.1 + 0.26 * size * size) * (Math.abs(y) < 1.2 ? 0.7 : 1);
-    out.push(matrix(x, y, turn, 0.3 + 0.4 * size, tall));
+    const tall = (ditch ? 0.34 + 0.5 * size : 0.14 + 0.24 * size * size) * (Math.abs(y) < 1.2 ? 0.7 : 1);
+    out.push(matrix(x, y, turn, ditch ? 0.3 + 0.4 * size : 0.22 + 0.26 * size, tall));
   }
   return out;
 };
@@ -200,7 +200,13 @@ export interface Grown {
 export const grownIn = (set: Materials, keep: (x: number, y: number) => boolean, many: number): Grown => {
   const group = new Group();
   const texture = blades();
-  const material = new MeshStandardMaterial({ map: texture, alphaTest: 0.4, side: DoubleSide, roughness: 1 });
+  const material = new MeshStandardMaterial({
+    map: texture,
+    alphaTest: 0.4,
+    side: DoubleSide,
+    roughness: 1,
+    envMapIntensity: 0.5,
+  });
   const geometry = tuft();
   const places = tufts(many, keep);
   const grass = new InstancedMesh(geometry, material, places.length);

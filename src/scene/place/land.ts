@@ -97,6 +97,7 @@ export const landOf = (set: Materials): Land => {
   const grass = varied(set.grass, 0.173);
   const gravel = varied(set.gravel, 0.31);
   const asphalt = varied(set.asphalt, 0.27);
+  for (const m of [grass, gravel]) m.envMapIntensity = 0.5;
   const add = (g: BufferGeometry, m: MeshStandardMaterial): void => {
     const mesh = new Mesh(g, m);
     mesh.receiveShadow = true;
@@ -137,7 +138,7 @@ export const landOf = (set: Materials): Land => {
         [asphalt, materials.asphalt],
       ] as const) {
         mine.color.copy(theirs.color);
-        mine.roughness = theirs.roughness;
+        mine.roughness = mine === asphalt ? theirs.roughness : 1;
       }
     },
     dispose: () => {

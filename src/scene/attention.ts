@@ -1,0 +1,251 @@
+/** Attention over time: which way the trainee looks, what is pointed at, when to draw and when to let the loop sleep. */
+import type { SceneHandle, SceneView } from '../drill/sceneTypes.ts';
+import type { Snapshot } from '../drill/types.ts';
+import { distance, type Vec3 } from '../engine/math/vec3.ts';
+import type { Aid } from '../engine/senses/types.ts';
+import { findPart, standById } from '../engine/world/edit.ts';
+import { type Hands, listenToKeys } from './layer/hands.ts';
+import type { Spot } from './layer/hull.ts';
+import { type Layer, layerOn } from './layer/layerOn.ts';
+import { nameOf, pointedAt } from './layer/pointing.ts';
+import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
+import { Aim, tremor } from './look/aim.ts';
+import { nearestAlong } from './look/nearest.ts';
+import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
+import { eyeOn, NEAR, WALK, type Walk } from './look/walk.ts';
+import type { Stage } from './stage.ts';
+
+/** Milliseconds of a turn by key and of a look at a part; and how long the mist drifts on when nobody does anything. */
+const times = { turn: 160, look: 420, drift: 15000 } as const;
+
+export class Attention {
+  private snapshot: Snapshot;
+  private aid: Aid;
+  private stand = '';
+  private readonly aim = new Aim();
+  private walk: Walk | null = null;
+  private hovered: string | null = null;
+  private pointer: Spot | null = null;
+  /** The middle of the view points while one looks around by keys or buttons. */
+  private byMiddle = false;
+  private dirty = true;
+  private quiet = 0;
+  private held = 0;
+  private readonly layer: Layer;
+  private readonly watch: ResizeObserver;
+  private readonly deaf: () => void;
+  private readonly host: HTMLElement;
+  private readonly above: HTMLElement;
+  private readonly stage: Stage;
+  private readonly view: SceneView;
+
+  constructor(host: HTMLElement, above: HTMLElement, stage: Stage, view: SceneView) {
+    this.host = host;
+    this.above = above;
+    this.stage = stage;
+    this.view = view;
+    this.snapshot = view.snapshot();
+    this.aid = view.aid();
+    this.layer = layerOn(above, this.window, this.hands, (ms) => this.step(Math.min(ms, 100)));
+    this.watch = new ResizeObserver(() => this.resize());
+    this.watch.observe(host);
+    this.deaf = listenToKeys(host, this.hands);
+    this.resize();
+    this.follow(this.snapshot);
+  }
+
+  private get window(): Window {
+    return { width: Math.max(2, this.host.clientWidth), height: Math.max(2, this.host.clientHeight) };
+  }
+
+  private get aspect(): number {
+    const { width, height } = this.window;
+    return width / height;
+  }
+
+  /** Whether nothing may move by itself: asked for, or too dear for this machine. */
+  private get calm(): boolean {
+    return this.view.reducedMotion || this.stage.software;
+  }
+
+  private resize(): void {
+    const { width, height } = this.window;
+    this.stage.fit(width, height);
+    this.layer.resize(width, height);
+    this.change();
+  }
+
+  /** Draws again, waking the loop. */
+  change(): void {
+    this.dirty = true;
+    this.quiet = 0;
+    this.layer.wake();
+  }
+
+  private go(to: Look, ms: number): void {
+    this.aim.to(to, this.view.reducedMotion ? 0 : ms);
+    if (!this.aim.moving) this.view.onTurn(this.aim.look.yaw);
+    this.change();
+  }
+
+  /** The view on arrival: the pole that one came to, from its top down; at a customer's, the wall with the meter. */
+  private arrival(): Look {
+    const { world } = this.snapshot;
+    const near = standById(world, this.snapshot.stand)?.near;
+    const job = world.parts.find(({ id, pole }) => pole !== null && world.given.job.restores.includes(id))?.pole;
+    const eye = this.stage.eye();
+    const meter = findPart(world, `${near}.meter`);
+    if (meter !== null) return { ...anglesTo(eye, meter.at), zoom: zooms[this.aid].far };
+    const pole = findPart(world, `${near}.pole`) ?? findPart(world, `${job}.pole`);
+    const foot: Vec3 = pole?.at ?? [0, 0, 0];
+    const top: Vec3 = [foot[0], foot[1], foot[2] + (pole?.values.heightM ?? 8) + 0.4];
+    return { ...arriving(eye, foot, top, fieldOf(this.aspect, 1)), zoom: zooms[this.aid].far };
+  }
+
+  private hover(id: string | null): void {
+    if (id === this.hovered) return;
+    this.hovered = id;
+    this.view.onHover(id);
+    this.above.style.cursor = id === null ? 'grab' : 'pointer';
+    this.change();
+  }
+
+  private at(x: number, y: number): string | null {
+    return pointedAt(this.stage, this.snapshot.world, x, y);
+  }
+
+  private under(spot: Spot): string | null {
+    const { width, height } = this.window;
+    return this.at((spot.x / width) * 2 - 1, 1 - (spot.y / height) * 2);
+  }
+
+  private choose(id: string | null): void {
+    if (id !== null) this.view.onChoose(id);
+  }
+
+  private readonly hands: Hands = {
+    drag: (dx, dy) => {
+      const { look } = this.aim;
+      const perPixel = fieldOf(this.aspect, look.zoom) / this.window.height;
+      this.byMiddle = false;
+      this.pointer = null;
+      this.aim.to({ ...look, yaw: look.yaw + dx * perPixel, pitch: look.pitch + dy * perPixel }, 0);
+      this.view.onTurn(this.aim.look.yaw);
+      this.hover(null);
+      this.change();
+    },
+    turn: (yaw, pitch) => {
+      const { goal } = this.aim;
+      const share = 1 / Math.max(1, goal.zoom * 0.6);
+      this.byMiddle = true;
+      this.pointer = null;
+      this.go({ ...goal, yaw: goal.yaw + yaw * share, pitch: goal.pitch + pitch * share }, times.turn);
+    },
+    nearer: (factor) => {
+      const { least, near } = zooms[this.aid];
+      const { goal } = this.aim;
+      this.go({ ...goal, zoom: Math.min(near, Math.max(least, goal.zoom * factor)) }, times.turn);
+    },
+    over: (at) => {
+      this.byMiddle = false;
+      this.pointer = at;
+      if (at === null) this.hover(null);
+      this.change();
+    },
+    press: (x, y) => this.choose(this.under({ x, y })),
+    chooseMiddle: () => this.choose(this.at(0, 0)),
+    home: () => this.go(this.arrival(), times.look),
+  };
+
+  private paint(look: Look): void {
+    const { stage, snapshot, aid, hovered, pointer } = this;
+    if (this.walk !== null) stage.stand(eyeOn(this.walk));
+    const near = aid === 'lamp' ? nearestAlong(snapshot.world, stage.eye(), directionOf(look)) : undefined;
+    stage.draw(look, aid, near);
+    const { width, height } = this.window;
+    this.layer.show({
+      fog: Math.min(1, 160 / snapshot.world.site.visibilityM),
+      lamp: aid === 'lamp',
+      glass: aid === 'glass',
+      outline: outlineOf(stage, hovered, this.window),
+      label: hovered === null ? null : nameOf(snapshot.world, hovered),
+      labelAt: pointer ?? { x: width / 2, y: height / 2 - 8 },
+      ring: this.byMiddle,
+    });
+  }
+
+  /** One frame: move on what moves, point, draw if anything changed, else sleep. */
+  private step(ms: number): void {
+    const turned = this.aim.step(ms);
+    if (turned) this.view.onTurn(this.aim.look.yaw);
+    if (this.walk !== null) this.walk.past += ms;
+    if (!this.aim.moving && this.walk === null) {
+      if (this.pointer !== null) this.hover(this.under(this.pointer));
+      else if (this.byMiddle) this.hover(this.at(0, 0));
+    }
+    const shaking = this.aid === 'glass' && !this.calm;
+    const drifting = !this.calm && this.quiet < times.drift && this.snapshot.world.site.visibilityM < 1500;
+    if (drifting) this.stage.drift(ms / 1000);
+    if (this.dirty || turned || this.walk !== null || shaking || drifting) {
+      this.dirty = false;
+      this.paint(shaking ? this.shaken(ms) : this.aim.look);
+      if (this.walk !== null && this.walk.past >= WALK) this.walk = null;
+    } else this.layer.sleep();
+    this.quiet += ms;
+  }
+
+  private shaken(ms: number): Look {
+    this.held += ms / 1000;
+    const { look } = this.aim;
+    const off = tremor(this.held);
+    return kept({ ...look, yaw: look.yaw + off.yaw, pitch: look.pitch + off.pitch });
+  }
+
+  /** Takes over a snapshot and the aid in hand. */
+  private follow(next: Snapshot): void {
+    const { stage, view } = this;
+    const first = this.stand === '';
+    const moved = next.stand !== this.stand;
+    const from = stage.eye();
+    this.snapshot = next;
+    const aid = view.aid();
+    const otherAid = aid !== this.aid;
+    this.aid = aid;
+    stage.follow(next.world, next.stand, view.brightness);
+    if (moved) {
+      this.stand = next.stand;
+      const to = stage.eye();
+      const shown = !first && !this.calm && distance(from, to) < NEAR;
+      this.walk = shown ? { from, to, past: 0 } : null;
+      this.pointer = null;
+      this.hover(null);
+      this.go(this.arrival(), shown ? WALK : 0);
+    } else if (otherAid) this.go({ ...this.aim.goal, zoom: zooms[aid].far }, times.look);
+    this.change();
+  }
+
+  private lookToward(id: string | null): void {
+    const { aim } = this;
+    const zoom = zooms[this.aid];
+    if (id === null) {
+      if (aim.goal.zoom !== zoom.far) this.go({ ...aim.goal, zoom: zoom.far }, times.look);
+      return;
+    }
+    const near = this.aid === 'glass' ? zoom.far : zoom.near;
+    const look = lookAtIt(this.stage, this.snapshot.world, id, this.aspect, { far: zoom.far, near });
+    if (look !== null) this.go(look, times.look);
+  }
+
+  readonly handle: SceneHandle = {
+    supported: true,
+    update: (next) => this.follow(next),
+    lookToward: (id) => this.lookToward(id),
+    turn: (yaw, pitch) => this.hands.turn(yaw, pitch),
+    yaw: () => this.aim.goal.yaw,
+    dispose: () => {
+      this.watch.disconnect();
+      this.deaf();
+      this.layer.dispose();
+    },
+  };
+}
