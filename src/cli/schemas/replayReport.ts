@@ -42,7 +42,7 @@ const exposure = z.strictObject({
   minute,
   step: z.int().nonnegative().describe('index of the log entry'),
   act: text,
-  known: z.boolean().describe('signs of all its causes had been perceived before'),
+  known: z.boolean().describe('signs of all its causes, if it has any, had been perceived before'),
 });
 
 const cause = z.strictObject({
@@ -62,6 +62,8 @@ const lookAlike = z.strictObject({ lookAlike: text, kind: text, on: text, called
 const control = z.strictObject({
   hazard: text,
   control: text,
+  act: text.describe('kind of act that met the hazard'),
+  precaution: z.boolean().describe('a test, a ground or an opening: never too much'),
   minute,
   worked: z.boolean(),
   level: text,

@@ -14,7 +14,7 @@ export const judgeExposures = (replay: Replay, causes: readonly Laid[]): readonl
         minute: before.clock.minute,
         step,
         act: entry.act.act,
-        known: behind.length > 0 && behind.every((laid) => perceived(before, replay, laid)),
+        known: behind.every((laid) => perceived(before, replay, laid)),
       };
     }),
   );

@@ -1,6 +1,7 @@
 /**
  * Each finding against what was there and what could be known: a hit names a cause rightly after a sign of it could be perceived or
- * measured; a condition that holds by the part's own state is right without being a hazard; the rest is a false call.
+ * measured; a condition that holds by the part's own state, and one that means nothing is wrong, is right without being a hazard;
+ * the rest is a false call, a clean bill for a part that bears a cause too, unless it names a look-alike there.
  */
 
 import type { Replay } from '../acts/types.ts';
@@ -8,7 +9,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { condition } from '../catalogue/conditions.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
-import { findPart, toolById } from '../world/edit.ts';
+import { faultsOf, findPart, toolById } from '../world/edit.ts';
 import type { Finding, World } from '../world/types.ts';
 import { type Laid, perceivableFromVisited, premisesOf } from './known.ts';
 import type { JudgedFinding } from './types.ts';
@@ -39,6 +40,19 @@ const holdsByState = (world: World, finding: Finding): boolean => {
   );
 };
 
+const isHealthy = (finding: Finding): boolean => condition(finding.condition).healthy === true;
+
+/** Whether it calls fine what bears a cause, and is no name of a look-alike that lies there as well. */
+const denies = (start: World, finding: Finding, causes: readonly Laid[]): boolean =>
+  causes.some(({ on }) => on === finding.on) &&
+  !faultsOf(start).some(
+    ({ on, fault }) =>
+      on === finding.on &&
+      faultKind(fault.kind).benign &&
+      finding.condition !== 'sound' &&
+      faultKind(fault.kind).conditions.includes(finding.condition),
+  );
+
 /** Judges one finding at the step where it was called. */
 const judgeOne = (
   replay: Replay,
@@ -54,10 +68,8 @@ const judgeOne = (
   const hit = named.find((laid) => perceivableFromVisited(replay, step, laid, world));
   if (hit !== undefined) return { ...base, outcome: 'hit', cause: hit.fault.id };
   if (named[0] !== undefined) return { ...base, outcome: 'not-perceivable', cause: named[0].fault.id };
-  if (holdsByState(world, finding) || condition(finding.condition).healthy === true) {
-    return { ...base, outcome: 'correct-no-hazard', cause: null };
-  }
-  return { ...base, outcome: 'false-call', cause: null };
+  const right = holdsByState(world, finding) || (isHealthy(finding) && !denies(replay.start, finding, causes));
+  return { ...base, outcome: right ? 'correct-no-hazard' : 'false-call', cause: null };
 };
 
 /** All findings that stand at the end, each judged at the moment of its call. */

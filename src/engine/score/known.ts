@@ -55,35 +55,45 @@ export const perceived = (world: World, replay: Replay, laid: Laid): boolean => 
   );
 };
 
-/** From where on the ground and with what a sign of it can be made out, in the World given. */
-export const perceivableFrom = (
-  world: World,
-  laid: Laid,
-): readonly { readonly stand: string; readonly aid: string; readonly sign: string }[] => {
+/** A place on the ground, an aid, and a sign that can be made out so. */
+export interface Vantage {
+  readonly stand: string;
+  readonly aid: string;
+  readonly sign: string;
+}
+
+/** Signs that are made out from the ground in a quiet World, by fault. */
+const seenAndHeard = (world: World): ReadonlyMap<string, readonly Vantage[]> => {
   const quiet: World = { ...world, truck: { ...world.truck, place: 'clear', engine: false } };
-  const bySight = quiet.stands
-    .filter(({ aloft }) => aloft === null)
-    .flatMap((stand) =>
-      aids.flatMap((aid) =>
-        signsFrom(quiet, stand.id, aid)
-          .filter(
-            ({ perceived: made, fault, sense }) =>
-              made && fault === laid.fault.id && (sense === 'see' || aid === 'eyes'),
-          )
-          .map((sign) => ({ stand: stand.id, aid: sign.sense === 'hear' ? 'ears' : aid, sign: sign.words })),
-      ),
-    );
-  const byOther = faultKind(laid.fault.kind)
-    .signs.filter(({ sense }) => sense !== 'see' && sense !== 'hear')
-    .map((sign) => ({
-      stand: sign.sense === 'ask' ? `${premisesOf(world, laid) ?? ''}.yard` : 'anywhere',
-      aid: sign.by ?? sign.sense,
-      sign: sign.words,
-    }));
-  return [...bySight, ...byOther];
+  const found = new Map<string, Vantage[]>();
+  for (const stand of quiet.stands.filter(({ aloft }) => aloft === null)) {
+    for (const aid of aids) {
+      for (const sign of signsFrom(quiet, stand.id, aid)) {
+        if (!sign.perceived || (sign.sense === 'hear' && aid !== 'eyes')) continue;
+        const vantage = { stand: stand.id, aid: sign.sense === 'hear' ? 'ears' : aid, sign: sign.words };
+        found.set(sign.fault, [...(found.get(sign.fault) ?? []), vantage]);
+      }
+    }
+  }
+  return found;
 };
 
-/** Stands where the trainee had been up to a step of the replay, and what could be perceived from there of a cause. */
+/** Tells from where on the ground and with what a sign of a cause can be made out, in the World given. */
+export const perceivableFrom = (world: World): ((laid: Laid) => readonly Vantage[]) => {
+  const found = seenAndHeard(world);
+  return (laid) => [
+    ...(found.get(laid.fault.id) ?? []),
+    ...faultKind(laid.fault.kind)
+      .signs.filter(({ sense }) => sense !== 'see' && sense !== 'hear')
+      .map((sign) => ({
+        stand: sign.sense === 'ask' ? `${premisesOf(world, laid) ?? ''}.yard` : 'anywhere',
+        aid: sign.by ?? sign.sense,
+        sign: sign.words,
+      })),
+  ];
+};
+
+/** Whether a sign of it had been perceived, or could have been from some stand where the trainee had been up to that step. */
 export const perceivableFromVisited = (replay: Replay, upTo: number, laid: Laid, world: World): boolean => {
   if (perceived(world, replay, laid)) return true;
   const visited = new Set(

@@ -24,29 +24,39 @@ const coverageOf = (replay: Replay, causes: readonly Laid[]): number | null => {
 
 export const orderPart = (replay: Replay, scene: readonly Laid[], exposures: readonly JudgedExposure[]): Part => {
   const coverage = coverageOf(replay, scene);
-  const acts = new Set(exposures.map(({ step }) => step));
-  const unknown = new Set(exposures.filter(({ known }) => !known).map(({ step }) => step));
+  const first = replay.steps[firstHandsOn(replay)];
+  const acts = new Set(exposures.map(({ step }) => step)).size;
+  const unknown = new Set(exposures.filter(({ known }) => !known).map(({ step }) => step)).size;
   const handsOn = replay.steps.filter(({ reach }) => reach.some(isHandsOn)).length;
-  const clean = handsOn === 0 ? null : 1 - acts.size / handsOn;
-  const value =
-    coverage === null ? clean : clean === null ? coverage : coverageShare * coverage + (1 - coverageShare) * clean;
+  // Not a share of all acts: harmless acts afterwards make up for nothing.
+  const inOrder = 1 / (1 + unknown);
   return {
     name: 'order',
-    value,
+    value: coverage === null ? inOrder : coverageShare * coverage + (1 - coverageShare) * inOrder,
     numbers: {
       coverage,
       handsOnActs: handsOn,
-      exposingActs: acts.size,
-      exposingBeforeKnown: unknown.size,
-      minuteOfFirstHandsOn: replay.steps[firstHandsOn(replay)]?.before.clock.minute ?? null,
+      exposingActs: acts,
+      exposingBeforeKnown: unknown,
+      minuteOfFirstHandsOn: first?.before.clock.minute ?? null,
     },
-    says: [
-      coverage === null
-        ? 'There was nothing to be found before work.'
-        : `Before your first hands-on act you had perceived signs of ${Math.round(coverage * scene.length)} of ${scene.length} causes around you.`,
-      acts.size === 0
-        ? 'No act of yours put anybody in reach of a hazard.'
-        : `${acts.size} of ${handsOn} hands-on acts put somebody in reach of a hazard, ${unknown.size} of them before you knew of it.`,
-    ],
+    says: [coverageWords(coverage, scene.length, first !== undefined), exposingWords(acts, unknown)],
   };
+};
+
+const coverageWords = (coverage: number | null, causes: number, worked: boolean): string => {
+  if (coverage === null) return 'There was nothing to be found before work.';
+  const seen = Math.round(coverage * causes);
+  const of = seen === causes ? `all ${causes} causes` : `${seen === 0 ? 'none' : seen} of ${causes} causes`;
+  return worked
+    ? `Before hands, stick or hooks went on anything, you had perceived signs of ${of} around you.`
+    : `You put hands on nothing, and perceived signs of ${of} around you.`;
+};
+
+const exposingWords = (acts: number, unknown: number): string => {
+  if (acts === 0) return 'No act of yours put anybody in reach of a hazard.';
+  const known = unknown === 0 ? 'its causes known' : unknown === acts ? 'before you knew of it' : null;
+  return acts === 1
+    ? `One act put somebody in reach of a hazard, ${known}.`
+    : `${acts} acts put somebody in reach of a hazard, ${known ?? `${unknown} of them before you knew of it`}.`;
 };

@@ -9,7 +9,9 @@ import { faultKind } from '../catalogue/faults.ts';
 import type { Hazard } from '../hazards/types.ts';
 import { detection } from '../standards/signalDetection.ts';
 import { wilsonInterval } from '../standards/wilson.ts';
-import { type Laid, perceivableFrom, perceived } from './known.ts';
+import { findPart } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
+import { type Laid, perceivableFrom, perceived, premisesOf } from './known.ts';
 import type { JudgedCause, JudgedFinding, JudgedLookAlike, Part } from './types.ts';
 import { severityWeight } from './weights.ts';
 
@@ -19,8 +21,9 @@ export const judgeCauses = (
   causes: readonly Laid[],
   findings: readonly JudgedFinding[],
   hazards: readonly Hazard[],
-): readonly JudgedCause[] =>
-  causes.map((laid) => {
+): readonly JudgedCause[] => {
+  const vantages = perceivableFrom(replay.start);
+  return causes.map((laid) => {
     const hit = findings.find(({ outcome, cause }) => outcome === 'hit' && cause === laid.fault.id);
     return {
       cause: laid.fault.id,
@@ -30,23 +33,31 @@ export const judgeCauses = (
       found: hit !== undefined,
       minute: hit?.minute ?? null,
       lookedNotCalled: hit === undefined && perceived(replay.end, replay, laid),
-      perceivableFrom: perceivableFrom(replay.start, laid),
+      perceivableFrom: vantages(laid),
       hazards: hazards.filter(({ causes: ids }) => ids.includes(laid.fault.id)).map(({ id }) => id),
     };
   });
+};
 
-/** Each look-alike: left alone, or called as something that it is not. */
+/** Each look-alike: left alone, or something else called on it or, at a customer's, on those premises. */
 export const judgeLookAlikes = (
+  world: World,
   lookAlikes: readonly Laid[],
   findings: readonly JudgedFinding[],
 ): readonly JudgedLookAlike[] =>
-  lookAlikes.map(({ on, fault }) => ({
-    lookAlike: fault.id,
-    kind: fault.kind,
-    on,
-    called: findings.some((finding) => finding.outcome === 'false-call' && finding.on === on),
-    tellApart: faultKind(fault.kind).tellApart,
-  }));
+  lookAlikes.map((laid) => {
+    const { on, fault } = laid;
+    const premises = premisesOf(world, laid);
+    const isThere = (id: string): boolean =>
+      id === on || (premises !== null && findPart(world, id)?.premises === premises);
+    return {
+      lookAlike: fault.id,
+      kind: fault.kind,
+      on,
+      called: findings.some((finding) => finding.outcome === 'false-call' && isThere(finding.on)),
+      tellApart: faultKind(fault.kind).tellApart,
+    };
+  });
 
 /** The part of the score; null value where nothing was laid. */
 export const recognitionPart = (
@@ -77,11 +88,24 @@ export const recognitionPart = (
       criterion: indices.criterion,
       lookedNotCalled: causes.filter(({ lookedNotCalled }) => lookedNotCalled).length,
     },
-    says: [
-      `You found ${hits} of ${causes.length} causes of hazards and called ${falseCalls} thing${falseCalls === 1 ? '' : 's'} that ${falseCalls === 1 ? 'was' : 'were'} not there.`,
-      `Of ${lookAlikes.length} look-alikes you called ${called}.`,
-    ],
+    says: [foundWords(hits, causes.length, falseCalls), lookAlikeWords(called, lookAlikes.length)],
   };
+};
+
+const foundWords = (hits: number, causes: number, falseCalls: number): string => {
+  const found = hits === causes ? `all ${causes}` : `${hits === 0 ? 'none' : hits} of ${causes}`;
+  const wrong =
+    falseCalls === 0
+      ? 'called nothing that was not there'
+      : `made ${falseCalls} call${falseCalls === 1 ? '' : 's'} of something that was not there`;
+  return causes === 0 ? `Nothing was wrong here; you ${wrong}.` : `You found ${found} causes of hazards and ${wrong}.`;
+};
+
+const lookAlikeWords = (called: number, all: number): string => {
+  if (all === 0) return 'Nothing here only looked wrong.';
+  return called === 0
+    ? `You let be what only looked wrong, ${all} thing${all === 1 ? '' : 's'}.`
+    : `Of ${all} things that only looked wrong you called ${called}.`;
 };
 
 const ends = (hits: number, trials: number): readonly [number, number] => {

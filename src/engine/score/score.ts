@@ -22,14 +22,14 @@ export const score = (replay: Replay): Score => {
   const lookAlikes = laid.filter(({ fault }) => faultKind(fault.kind).benign);
   const findings = judgeFindings(replay, causes);
   const judgedCauses = judgeCauses(replay, causes, findings, hazards);
-  const judgedLookAlikes = judgeLookAlikes(lookAlikes, findings);
+  const judgedLookAlikes = judgeLookAlikes(replay.start, lookAlikes, findings);
   const exposures = judgeExposures(replay, causes);
   const controls = judgeControls(replay, hazards);
   return {
     scenario: replay.log.scenario,
     scenarioHash: replay.log.scenarioHash,
     engine: replay.log.engine,
-    ...verdictOf(judgedCauses, exposures, replay),
+    ...verdictOf(judgedCauses, exposures, replay, causes),
     parts: [
       recognitionPart(judgedCauses, judgedLookAlikes, findings),
       orderPart(replay, causes, exposures),

@@ -5,10 +5,11 @@
  */
 import { customersOut, minutesOut, premisesOut } from '../acts/customersOut.ts';
 import type { Log, Replay } from '../acts/types.ts';
+import { format } from '../units/formatQuantity.ts';
 import { type Laid, premisesOf } from './known.ts';
 import type { Part } from './types.ts';
 
-/** Premises that must stay out: a cause is laid there and still lies there. */
+/** Premises that must stay out: a cause lay there at the start, and who mends a customer's wiring is not the crew. */
 export const keptOut = (replay: Replay, causes: readonly Laid[]): readonly string[] => [
   ...new Set(causes.flatMap((laid) => premisesOf(replay.start, laid) ?? [])),
 ];
@@ -35,11 +36,24 @@ export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['p
       par: par?.minutes ?? null,
       parCustomerMinutes: par?.customerMinutes ?? null,
     },
-    says: [
-      `The call took ${minutes} minutes; ${outAtFirst.length - outAtLast.length} of ${outAtFirst.length} customers who could be restored have service again.`,
-      ...(apart.length > 0
-        ? [`${apart.length} premises had to stay disconnected until made right; those minutes do not count.`]
-        : []),
-    ],
+    says: [serviceWords(minutes, outAtFirst.length, outAtFirst.length - outAtLast.length), ...apartWords(apart.length)],
   };
+};
+
+const serviceWords = (minutes: number, could: number, restored: number): string => {
+  const took = `The call took ${format(minutes, 'duration', 'metric')}`;
+  if (could === 0) return `${took}; there was no service to be restored.`;
+  const all = `customer${could === 1 ? '' : 's'} who could be restored`;
+  if (restored <= 0)
+    return `${took}; the ${could === 1 ? all : `${could} ${all}`} ${could === 1 ? 'has' : 'have'} no service yet.`;
+  return `${took}; ${restored === could ? (could === 1 ? 'the' : `all ${could}`) : `${restored} of ${could}`} ${all} ${restored === 1 ? 'has' : 'have'} service again.`;
+};
+
+const apartWords = (apart: number): readonly string[] => {
+  if (apart === 0) return [];
+  return [
+    apart === 1
+      ? 'One customer may only be connected once their own source is made right; those minutes do not count.'
+      : `${apart} customers may only be connected once their own sources are made right; those minutes do not count.`,
+  ];
 };

@@ -46,13 +46,17 @@ export interface JudgedExposure extends Exposure {
   readonly minute: number;
   readonly step: number;
   readonly act: string;
-  /** Causes known (perceived and called) before the act. */
+  /** Signs of all its causes had been perceived before the act; true where it has none. */
   readonly known: boolean;
 }
 
 export interface JudgedControl {
   readonly hazard: string;
   readonly control: string;
+  /** Kind of act that met the hazard. */
+  readonly act: string;
+  /** A test, a ground, an opening: never too much, so it cannot lower the part. */
+  readonly precaution: boolean;
   readonly minute: number;
   readonly worked: boolean;
   readonly level: string;

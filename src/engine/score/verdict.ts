@@ -3,27 +3,36 @@
  * killed, a fatal cause missed, or a call left open. Handing over with the public guarded, sources named and open points tagged passes.
  */
 import type { Replay } from '../acts/types.ts';
+import { componentKind } from '../catalogue/components.ts';
+import { findPart } from '../world/edit.ts';
+import type { Part } from '../world/types.ts';
+import { type Laid, perceived, premisesOf } from './known.ts';
 import type { JudgedCause, JudgedExposure, Score } from './types.ts';
 import { severityWeight } from './weights.ts';
 
-/** What a hand-over owes to those who come after: guarded, reported, tagged. Empty when nothing is owed. */
-export const owedAtHandOver = (replay: Replay): readonly string[] => {
-  const world = replay.end;
-  const opened = world.parts.filter((part) => {
-    const first = replay.start.parts.find(({ id }) => id === part.id);
-    return (
-      first !== undefined &&
-      first.state.position !== part.state.position &&
-      part.tags.length === 0 &&
-      part.pole !== null
+/** Devices that hands or stick left in another position than they found, without a tag. */
+const untagged = (replay: Replay): readonly Part[] =>
+  replay.end.parts.filter((part) => {
+    const first = findPart(replay.start, part.id);
+    const byCrew = componentKind(part.kind).operations.some(
+      ({ by, to }) => by !== 'owner' && to.position === part.state.position,
     );
+    return first?.state.position !== part.state.position && byCrew && part.tags.length === 0;
   });
+
+/** Whether the trainee knew of a customer's source that holds the line alive. */
+const knewOfSource = (replay: Replay, causes: readonly Laid[]): boolean =>
+  causes.some((laid) => premisesOf(replay.start, laid) !== null && perceived(replay.end, replay, laid));
+
+/** What a hand-over owes to those who come after: guarded, reported, tagged. Empty when nothing is owed. */
+export const owedAtHandOver = (replay: Replay, causes: readonly Laid[]): readonly string[] => {
+  const { guards, orders } = replay.end;
+  const told = (what: string): boolean => orders.reported.includes(what);
+  const named = told('backfeed') || (!knewOfSource(replay, causes) && (told('public-danger') || told('cause-found')));
   return [
-    ...(world.guards.keepOut ? [] : ['You handed over without keeping the public out.']),
-    ...(world.orders.reported.some((what) => what !== 'acknowledged')
-      ? []
-      : ['You handed over without telling the dispatcher what you had found.']),
-    ...opened.map(({ name }) => `You left without a tag: ${name}.`),
+    ...(guards.keepOut ? [] : ['You handed over without keeping the public out.']),
+    ...(named ? [] : ['You handed over without telling the dispatcher what you knew.']),
+    ...untagged(replay).map(({ name }) => `You left without a tag: ${name}.`),
   ];
 };
 
@@ -43,23 +52,24 @@ const failures = (exposures: readonly JudgedExposure[], replay: Replay): readonl
   ];
 };
 
-const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
-
 /** Stopping and handing over is judged by what it owes, not by what was left to be found by those who come. */
 const remarksOf = (
   causes: readonly JudgedCause[],
   exposures: readonly JudgedExposure[],
   replay: Replay,
+  laid: readonly Laid[],
 ): readonly string[] => {
   const { ended } = replay.end;
   const missed = causes.filter(({ found, weight }) => !found && weight >= severityWeight.fatal);
   return [
-    ...(exposures.length > 0 ? [`${plural(exposures.length, 'exposure')} that could have hurt somebody.`] : []),
+    ...(exposures.length > 0
+      ? [`${exposures.length === 1 ? 'One exposure' : `${exposures.length} exposures`} could have hurt somebody.`]
+      : []),
     ...(ended !== 'handed-over' && missed.length > 0
-      ? [`You did not call ${plural(missed.length, 'cause')} of hazards that can kill.`]
+      ? [`You did not call ${missed.length === 1 ? 'one cause' : `${missed.length} causes`} of hazards that can kill.`]
       : []),
     ...(ended === null ? ['The call was neither closed out nor handed over.'] : []),
-    ...(ended === 'handed-over' ? owedAtHandOver(replay) : []),
+    ...(ended === 'handed-over' ? owedAtHandOver(replay, laid) : []),
   ];
 };
 
@@ -68,10 +78,11 @@ export const verdictOf = (
   causes: readonly JudgedCause[],
   exposures: readonly JudgedExposure[],
   replay: Replay,
+  laid: readonly Laid[],
 ): Pick<Score, 'verdict' | 'reasons'> => {
   const failed = failures(exposures, replay);
   if (failed.length > 0) return { verdict: 'fail', reasons: failed };
-  const remarks = remarksOf(causes, exposures, replay);
+  const remarks = remarksOf(causes, exposures, replay, laid);
   if (remarks.length > 0) return { verdict: 'remarks', reasons: remarks };
   return {
     verdict: 'pass',

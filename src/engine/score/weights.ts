@@ -22,5 +22,5 @@ export const improvised = 0.9;
 /** What one exposure that could not have been fatal costs of the exposure part. */
 export const exposureCost = 0.2;
 
-/** Order is half what was looked at before hands went on, half what was known before each act that exposed. */
+/** Order is half what had been perceived before hands went on, half whether an act exposed somebody before its causes were known. */
 export const coverageShare = 0.5;
