@@ -111,6 +111,7 @@ export class Attention {
   }
 
   private at(x: number, y: number): string | null {
+    this.stage.face(this.aim.look);
     return pointedAt(this.stage, this.snapshot.world, x, y);
   }
 

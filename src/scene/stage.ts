@@ -35,6 +35,8 @@ export interface Stage {
   follow(world: World, stand: string, brightness: number): boolean;
   /** Sizes the picture in CSS pixels. */
   fit(width: number, height: number): void;
+  /** Turns the camera without drawing, so that `through` and `project` answer for this look. */
+  face(look: Look): void;
   /** `near`: metres to what is looked at, to which the eye adapts when the lamp is on. */
   draw(look: Look, aid: Aid, near?: number): void;
   eye(): Vec3;
@@ -125,6 +127,17 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   canvas.addEventListener('webglcontextlost', lose);
   canvas.addEventListener('webglcontextrestored', restore);
 
+  const face = (look: Look): void => {
+    const field = fieldOf(camera.aspect, look.zoom);
+    const d = directionOf(look);
+    camera.fov = (field * 180) / Math.PI;
+    camera.position.copy(eye);
+    camera.lookAt(eye.x + d[0], eye.y + d[1], eye.z + d[2]);
+    camera.updateProjectionMatrix();
+    camera.updateMatrixWorld();
+    focal.value = (height * renderer.getPixelRatio()) / 2 / Math.tan(field / 2);
+  };
+
   return {
     canvas,
     drawing,
@@ -155,19 +168,15 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       renderer.setSize(width, tall, false);
       camera.aspect = width / Math.max(1, tall);
     },
+    face,
     draw: (look, aid, near = 12) => {
       if (away) return;
       if (stale) {
         weather.reflect(renderer, scene);
         stale = false;
       }
-      const field = fieldOf(camera.aspect, look.zoom);
-      camera.fov = (field * 180) / Math.PI;
-      camera.position.copy(eye);
+      face(look);
       const d = directionOf(look);
-      camera.lookAt(eye.x + d[0], eye.y + d[1], eye.z + d[2]);
-      camera.updateProjectionMatrix();
-      focal.value = (height * renderer.getPixelRatio()) / 2 / Math.tan(field / 2);
       const { lamp } = weather;
       const lit = aid === 'lamp';
       lamp.visible = lit;

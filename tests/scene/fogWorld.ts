@@ -1,0 +1,37 @@
+/** The fog scene as a World and as a snapshot, in browser and Node alike. */
+
+import text from '../../scenarios/quarry-road-fog.yaml?raw';
+import type { Snapshot } from '../../src/drill/types.ts';
+import { parse } from '../../src/engine/scenario/parse.ts';
+import { build } from '../../src/engine/world/build.ts';
+import type { World } from '../../src/engine/world/types.ts';
+
+/** The scene at the start. */
+export const fogWorld = (): World => {
+  const parsed = parse(text, 'quarry-road-fog.yaml');
+  if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
+  return build(parsed.scenario, parsed.hash, 1);
+};
+
+/** What a picture is shown of a World by somebody who stands there. */
+export const snapshotAt = (world: World, stand: string): Snapshot => ({
+  stage: 'survey',
+  world,
+  stand,
+  heard: [],
+  events: [],
+  journal: [],
+  customersOut: 2,
+  refused: null,
+  log: {
+    format: 'loose-tie-log',
+    version: 1,
+    scenario: world.scenario,
+    scenarioHash: world.scenarioHash,
+    engine: 'test',
+    seed: 1,
+    par: null,
+    entries: [],
+  },
+  score: null,
+});

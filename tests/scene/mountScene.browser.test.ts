@@ -1,0 +1,209 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { SceneHandle, SceneView } from '../../src/drill/sceneTypes.ts';
+import { componentKind } from '../../src/engine/catalogue/components.ts';
+import { partAlong } from '../../src/engine/senses/partAlong.ts';
+import { eyeAt } from '../../src/engine/senses/signsFrom.ts';
+import type { Aid } from '../../src/engine/senses/types.ts';
+import { partById, placeOn } from '../../src/engine/world/edit.ts';
+import { anglesTo, directionOf } from '../../src/scene/look/view.ts';
+import { mountScene } from '../../src/scene/mountScene.ts';
+import { fogWorld, snapshotAt } from './fogWorld.ts';
+import { column, photograph, spread } from './photograph.ts';
+
+const world = fogWorld();
+const wait = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
+
+const hostOf = (): HTMLElement => {
+  const host = document.createElement('div');
+  host.style.cssText = 'position:fixed;left:0;top:0;width:800px;height:450px';
+  host.tabIndex = 0;
+  document.body.append(host);
+  return host;
+};
+
+const chosen: string[] = [];
+let stand = 'p2.road';
+let aid: Aid = 'eyes';
+let frames = 0;
+const view: SceneView = {
+  snapshot: () => snapshotAt(world, stand),
+  onChoose: (part) => chosen.push(part),
+  onHover: () => undefined,
+  onTurn: () => undefined,
+  aid: () => aid,
+  reducedMotion: true,
+  brightness: 1,
+};
+
+describe('the mounted picture', () => {
+  const host = hostOf();
+  const raf = window.requestAnimationFrame;
+  let scene: SceneHandle;
+  /** Until the loop sleeps again. */
+  const settled = async (): Promise<void> => {
+    for (let still = 0, last = -1; still < 3; ) {
+      await wait(50);
+      still = frames === last ? still + 1 : 0;
+      last = frames;
+    }
+  };
+  const goTo = async (to: string, by: Aid = 'eyes', toward: string | null = null): Promise<void> => {
+    stand = to;
+    aid = by;
+    scene.update(view.snapshot());
+    scene.lookToward(toward);
+    await settled();
+  };
+  const pressMiddle = async (): Promise<string | undefined> => {
+    chosen.length = 0;
+    const top = [...host.querySelectorAll('canvas')].at(-1) as HTMLCanvasElement;
+    const at = { clientX: 400, clientY: 225, bubbles: true, button: 0, buttons: 1, view: window };
+    top.dispatchEvent(new MouseEvent('mousemove', { ...at, buttons: 0 }));
+    await wait(150);
+    top.dispatchEvent(new MouseEvent('mousedown', at));
+    top.dispatchEvent(new MouseEvent('mouseup', { ...at, buttons: 0 }));
+    await wait(200);
+    return chosen.at(-1);
+  };
+
+  beforeAll(async () => {
+    window.requestAnimationFrame = (callback) => {
+      frames++;
+      return raf.call(window, callback);
+    };
+    scene = mountScene(host, view);
+    await wait(1500);
+  });
+  afterAll(() => {
+    window.requestAnimationFrame = raf;
+    scene.dispose();
+    host.remove();
+  });
+
+  it('says that it is there, on two canvases', () => {
+    expect(scene.supported).toBe(true);
+    expect(host.querySelectorAll('canvas').length).toBe(2);
+  });
+
+  it.each(world.stands.map(({ id }) => id))('is no even surface from %s', async (id) => {
+    await goTo(id);
+    expect(spread(await photograph(host))).toBeGreaterThan(6);
+  });
+
+  it.each(['p2.road', 'p2.field', 'p2.butt'])('shows the pole where the engine has it from %s', async (id) => {
+    await goTo(id, 'eyes', 'p2.pole');
+    const picture = await photograph(host);
+    const middle = column(picture, 0.5);
+    const sky = (column(picture, 0.22) + column(picture, 0.78)) / 2;
+    expect(middle).toBeLessThan(sky - 12);
+  });
+
+  it('changes when one walks', async () => {
+    await goTo('p2.road');
+    const road = await photograph(host);
+    await goTo('p2.field');
+    const field = await photograph(host);
+    let differing = 0;
+    for (let i = 0; i < road.data.length; i += 4) {
+      if (Math.abs((road.data[i] as number) - (field.data[i] as number)) > 10) differing++;
+    }
+    expect(differing / (road.data.length / 4)).toBeGreaterThan(0.2);
+  });
+
+  it.each([
+    ['p2.road', 'p2.transformer'],
+    ['p2.field', 'p2.cutout'],
+    ['p2.field', 'p2.insulator'],
+    ['p1.road', 'p1.tap-cutout'],
+    ['a.yard', 'a.meter'],
+    ['b.yard', 'b.transfer-switch'],
+  ])('chooses from %s what the engine sees in the direction of %s', async (from, part) => {
+    await goTo(from, 'eyes', part);
+    const eye = eyeAt(world, from);
+    const found = partById(world, part);
+    const [feature] = componentKind(found.kind).features;
+    const { pitch } = anglesTo(eye, placeOn(found, feature?.offset ?? [0, 0, 0]));
+    const seen = (): string | null => partAlong(world, eye, directionOf({ yaw: scene.yaw(), pitch, zoom: 1 }));
+    expect(await pressMiddle()).toBe(seen());
+    scene.turn(0.2, 0);
+    expect((await pressMiddle()) ?? null).toBe(seen());
+  });
+
+  it('turns by keys, and leaves Tab alone', async () => {
+    await goTo('p2.road');
+    const before = scene.yaw();
+    host.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowLeft', cancelable: true }));
+    await wait(100);
+    expect(scene.yaw()).toBeGreaterThan(before);
+    const tab = new KeyboardEvent('keydown', { key: 'Tab', cancelable: true });
+    host.dispatchEvent(tab);
+    expect(tab.defaultPrevented).toBe(false);
+  });
+
+  it('sleeps when nothing changes', async () => {
+    await goTo('p2.road');
+    await wait(700);
+    frames = 0;
+    await wait(600);
+    expect(frames).toBeLessThanOrEqual(1);
+    scene.turn(0.1, 0);
+    await wait(200);
+    expect(frames).toBeGreaterThan(0);
+  });
+
+  it('leaves a dark rim round the field of the glass', async () => {
+    await goTo('p2.road', 'glass', 'p2.insulator');
+    const picture = await photograph(host);
+    expect(column(picture, 0.02)).toBeLessThan(20);
+    expect(column(picture, 0.5)).toBeGreaterThan(40);
+    await goTo('p2.road');
+  });
+
+  it('is brighter by lamp near the pole than by eye', async () => {
+    await goTo('p2.butt', 'eyes', 'p2.pole');
+    const bare = column(await photograph(host), 0.5);
+    await goTo('p2.butt', 'lamp', 'p2.pole');
+    expect(column(await photograph(host), 0.5)).toBeGreaterThan(bare + 8);
+  });
+
+  it('comes back after its context was lost', async () => {
+    await goTo('p2.road');
+    const world3d = host.querySelector('canvas') as HTMLCanvasElement;
+    const lose = world3d.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+    lose?.loseContext();
+    await wait(300);
+    scene.turn(0.1, 0);
+    await wait(200);
+    lose?.restoreContext();
+    await wait(1500);
+    await goTo('p2.field');
+    expect(spread(await photograph(host))).toBeGreaterThan(6);
+  });
+});
+
+describe('a picture taken down or refused', () => {
+  it('leaves no canvas behind', async () => {
+    const host = hostOf();
+    const scene = mountScene(host, view);
+    await wait(1200);
+    expect(host.querySelectorAll('canvas').length).toBe(2);
+    scene.dispose();
+    await wait(400);
+    expect(host.childElementCount).toBe(0);
+    host.remove();
+  });
+
+  it('mounts nothing where no WebGL is given', () => {
+    const host = hostOf();
+    const { getContext } = HTMLCanvasElement.prototype;
+    HTMLCanvasElement.prototype.getContext = (() => null) as typeof getContext;
+    const scene = mountScene(host, view);
+    HTMLCanvasElement.prototype.getContext = getContext;
+    expect(scene.supported).toBe(false);
+    expect(host.childElementCount).toBe(0);
+    scene.update(view.snapshot());
+    scene.turn(1, 0);
+    scene.dispose();
+    host.remove();
+  });
+});
