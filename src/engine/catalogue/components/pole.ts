@@ -185,7 +185,7 @@ const guy: ComponentKind = {
       id: 'strand',
       healthy: 'strand: grey, taut, guard at the foot upright',
       size: 0.008,
-      offset: [1, 0, 8],
+      offset: [1, 0, -1.67],
       side: 'any',
     },
   ],
