@@ -55,7 +55,7 @@ export const speakerOf = (world: World, { event, on }: Pick<WorldEvent, 'event' 
 export const callables = (world: World): readonly { readonly id: string; readonly label: string }[] => [
   ...world.parts
     .filter(({ kind }) => componentKind(kind).conditions.length > 0)
-    .map(({ id, name }) => ({ id, label: name })),
+    .map(({ id }) => ({ id, label: nameOf(world, id) })),
   ...world.tools.map(({ id, name }) => ({ id, label: name })),
   ...world.people.filter(({ role }) => role !== 'trainee').map(({ id, name }) => ({ id, label: name })),
   ...['guards', 'ticket', 'site'].map((id) => ({ id, label: others[id] ?? id })),

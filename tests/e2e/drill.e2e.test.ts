@@ -7,7 +7,7 @@ import type { Act } from '../../src/engine/acts/types.ts';
 import { launchBrowser, openApp } from './browser.ts';
 import { type Hand, keyboard, mouse, touch } from './hands.ts';
 import { actsOf, scoreOfText } from './mirror.ts';
-import { play } from './play.ts';
+import { keptLog, play } from './play.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -30,6 +30,9 @@ const drillBy = async (
   const hand = handOf(page);
   const drill = await play(hand, acts);
   await page.locator('.debrief').waitFor();
+  const { entries } = (await keptLog(page)) ?? { entries: [] };
+  const apart = drill.snapshot().log.entries.findIndex(({ hash }, index) => hash !== entries[index]?.hash);
+  expect(entries[apart]).toEqual(drill.snapshot().log.entries[apart]);
   const shown = (await page.locator('.stamp.big').textContent()) ?? '';
   expect(verdicts[shown]).toBe(drill.snapshot().score?.verdict);
   expect(await page.locator('.debrief code').first().textContent()).toBe(worldHash(drill.snapshot().world));

@@ -34,8 +34,7 @@ const pointing = (page: Page, hit: Do): Hand => {
     press: hit,
     write: async (target, text) => {
       await hit(target);
-      await target.fill('');
-      await target.pressSequentially(text);
+      await target.fill(text);
     },
     choose: async (target, value) => void (await target.selectOption(value)),
     point: async (id) => {

@@ -5,7 +5,7 @@ import { createDrill } from '../../src/drill/createDrill.ts';
 import type { Drill } from '../../src/drill/types.ts';
 import { parseLog } from '../../src/engine/acts/logForm.ts';
 import { replay } from '../../src/engine/acts/replay.ts';
-import type { Act, Log } from '../../src/engine/acts/types.ts';
+import type { Act, Log, OfferedAct } from '../../src/engine/acts/types.ts';
 import { canonicalJson } from '../../src/engine/math/hash.ts';
 import { parse } from '../../src/engine/scenario/parse.ts';
 import { score } from '../../src/engine/score/score.ts';
@@ -29,12 +29,12 @@ export const mirrorOf = (log: Log): Drill => {
   return created.drill;
 };
 
-/** The label under which an act is offered now. */
-export const labelOf = (drill: Drill, act: Act): string => {
+/** The act as it is offered now. */
+export const offerOf = (drill: Drill, act: Act): OfferedAct => {
   const wanted = canonicalJson(act);
   const offer = drill.offers().find((each) => canonicalJson(each.act) === wanted);
   if (!offer) throw new Error(`not on offer: ${wanted}`);
-  return offer.label;
+  return offer;
 };
 
 /** The acts of a recorded drill, without how sure one was, which the page asks for only on wish. */

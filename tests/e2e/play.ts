@@ -1,15 +1,16 @@
 /** Plays acts in the page as a person would: every act by the sheet, list or menu that is meant for it. */
 import type { Page } from 'playwright-core';
 import type { Drill } from '../../src/drill/types.ts';
-import type { Act, Log } from '../../src/engine/acts/types.ts';
+import type { Act, Log, OfferedAct } from '../../src/engine/acts/types.ts';
 import { condition } from '../../src/engine/catalogue/conditions.ts';
 import { briefingTopics } from '../../src/engine/catalogue/controls.ts';
 import { findPart } from '../../src/engine/world/edit.ts';
+import { reaches } from '../../src/screens/sheet/actGroups.ts';
 import { nameOf } from '../../src/screens/words.ts';
 import type { Hand } from './hands.ts';
-import { labelOf, mirrorOf } from './mirror.ts';
+import { mirrorOf, offerOf } from './mirror.ts';
 
-const keptLog = (page: Page): Promise<Log | null> =>
+export const keptLog = (page: Page): Promise<Log | null> =>
   page.evaluate(() => JSON.parse(localStorage.getItem('loose-tie.drill') ?? 'null'));
 
 /** Waits until the page's log holds so many acts. */
@@ -58,7 +59,7 @@ const holdBriefing = async (hand: Hand, { topics, rescue }: Extract<Act, { act: 
 
 const end = async (hand: Hand, act: 'hand-over' | 'close-out'): Promise<void> => {
   if (act === 'hand-over') await hand.press(hand.page.locator('.strip').getByRole('button', { name: 'Stop' }));
-  else await fromActs(hand, 'Close the call out');
+  else await fromActs(hand, { label: 'Close the call out', by: 'radio' });
   await hand.press(hand.page.locator('.slip button.primary'));
 };
 
@@ -68,11 +69,13 @@ const unfold = async (hand: Hand, where: string): Promise<void> => {
   while ((await folded.count()) > 0) await hand.press(folded.first());
 };
 
-const fromActs = async (hand: Hand, label: string): Promise<void> => {
+const fromActs = async (hand: Hand, { label, by }: Pick<OfferedAct, 'label' | 'by'>): Promise<void> => {
   await hand.openPage('acts');
   await hand.write(hand.page.locator('#act-filter'), label);
-  const act = hand.page.locator('#page .act').filter({ has: hand.page.getByText(label, { exact: true }) });
-  // Long lists stay folded even when searched; a label names one act.
+  // The same words may be said by telephone and at the door: the group tells them apart.
+  const title = reaches.find(([reach]) => reach === by)?.[1] ?? by;
+  const group = hand.page.locator('.reach').filter({ has: hand.page.locator('summary').filter({ hasText: title }) });
+  const act = group.locator('.act').filter({ has: hand.page.getByText(label, { exact: true }) });
   await unfold(hand, '#page');
   await hand.press(act.first());
 };
@@ -88,7 +91,7 @@ const doAct = async (hand: Hand, drill: Drill, act: Act): Promise<void> => {
       return hand.point(act.part);
     }
     case 'go':
-      return hand.walk(labelOf(drill, act).replace('Walk to: ', ''));
+      return hand.walk(offerOf(drill, act).label.replace('Walk to: ', ''));
     case 'call-finding':
       return callFinding(hand, drill, act.on, act.condition);
     case 'plan':
@@ -99,13 +102,13 @@ const doAct = async (hand: Hand, drill: Drill, act: Act): Promise<void> => {
     case 'close-out':
       return end(hand, act.act);
     default:
-      return fromActs(hand, labelOf(drill, act));
+      return fromActs(hand, offerOf(drill, act));
   }
 };
 
 /** Acts on the call sheet are plain buttons. */
 const onCall = async (hand: Hand, drill: Drill, act: Act): Promise<void> => {
-  const target = hand.page.locator('.drive').getByRole('button', { name: labelOf(drill, act) });
+  const target = hand.page.locator('.drive').getByRole('button', { name: offerOf(drill, act).label });
   if (!(await target.isVisible())) {
     await unfold(hand, '.drive');
   }

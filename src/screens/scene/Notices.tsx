@@ -3,15 +3,17 @@ import type { Playing } from '../types.ts';
 import { speakerOf } from '../words.ts';
 
 export const Notices = ({ playing }: { playing: Playing }) => {
-  const { events, refused, world } = playing.snapshot.value;
-  const chosen = playing.chosen.value;
+  const { events, refused, world, log } = playing.snapshot.value;
+  // A look's lines stand on the slip of what is looked at; here they are only spoken.
+  const last = log.entries.at(-1)?.act;
+  const looked = last?.act === 'look' ? last.part : null;
   return (
     <div class="notices">
       <div aria-live="polite" class="last">
         {refused !== null && <p class="refused">Not possible: {refused}.</p>}
         {refused === null &&
           events.map(({ event, on, words }, index) => (
-            <p key={index} class={event === 'seen' && on === chosen ? 'sr-only' : undefined}>
+            <p key={index} class={event === 'seen' && on === looked ? 'sr-only' : undefined}>
               {speakerOf(world, { event, on }, words)}
               {words}
             </p>

@@ -1,5 +1,5 @@
 /** On scene: the picture, what was perceived, the strip below and the sheet at the side. */
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { SideSheet } from '../sheet/SideSheet.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { EndSlip } from './EndSlip.tsx';
@@ -12,7 +12,8 @@ import { Picture } from './Picture.tsx';
 import { Strip } from './Strip.tsx';
 
 export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
-  useEffect(() => {
+  // Before the next paint: a key pressed at once must not be lost.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       const run = keyRun(event, desk.settings.value.letterKeys, playing);
       if (run === null) return;

@@ -22,7 +22,7 @@ export interface Folder {
 }
 
 /** In the order in which they stand on the page. */
-const reaches: readonly (readonly [by: By, title: string])[] = [
+export const reaches: readonly (readonly [by: By, title: string])[] = [
   ['eyes', 'Eyes and ears'],
   ['feet', 'On foot, and time'],
   ['radio', 'Radio and telephone'],
