@@ -1,6 +1,7 @@
 /** The desk: takes drills, keeps them, goes on with them, opens and saves logs. Knows no markup. */
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createDrill } from '../drill/createDrill.ts';
+import type { Snapshot } from '../drill/types.ts';
 import { logLimits, parseLog } from '../engine/acts/logForm.ts';
 import type { Log } from '../engine/acts/types.ts';
 import { build } from '../engine/world/build.ts';
@@ -26,6 +27,8 @@ export interface DeskParts {
 }
 
 const settingsKey = 'loose-tie.settings';
+/** Holds the number of acts of a kept drill that has ended. */
+const endedKey = 'loose-tie.ended';
 
 const fileName = ({ scenario, entries }: Log): string => `loose-tie-${scenario}-${entries.length}-acts.json`;
 
@@ -45,7 +48,8 @@ export const createDesk = (parts: DeskParts): Desk => {
 
   const offeredOf = (log: Log): Offered | undefined => library.offered.find(({ hash }) => hash === log.scenarioHash);
 
-  const keep = (log: Log): void => {
+  const keep = ({ log, stage }: Snapshot): void => {
+    kept.saveText(endedKey, stage === 'debrief' ? String(log.entries.length) : '');
     running.value = log;
     const saved = kept.saveLog(log);
     if (saved.ok) {
@@ -66,7 +70,7 @@ export const createDesk = (parts: DeskParts): Desk => {
     playing.value = createPlaying(drill, {
       captions: parts.captions,
       narrow: parts.narrow,
-      onActed: () => keep(drill.snapshot().log),
+      onActed: () => keep(drill.snapshot()),
       onDefect: (error) => {
         console.error(error);
         const words = error instanceof Error ? error.message : String(error);
@@ -94,11 +98,10 @@ export const createDesk = (parts: DeskParts): Desk => {
     keptDrill: computed(() => {
       const log = running.value;
       if (log === null || log.entries.length === 0) return null;
-      const last = log.entries.at(-1)?.act.act;
       return {
         title: offeredOf(log)?.scenario.title ?? log.scenario,
         acts: log.entries.length,
-        ended: last === 'hand-over' || last === 'close-out',
+        ended: kept.text(endedKey) === String(log.entries.length),
       };
     }),
     take: (offered) => {
@@ -124,7 +127,7 @@ export const createDesk = (parts: DeskParts): Desk => {
         problem.value = `${file.name} is no log of a drill: ${read.problems.slice(0, 3).join('; ')}`;
         return;
       }
-      if (playLog(read.log)) keep(read.log);
+      playLog(read.log);
     },
     saveLog: () => {
       const log = playing.value?.snapshot.value.log ?? running.value;

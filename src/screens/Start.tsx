@@ -40,11 +40,15 @@ const KeptDrill = ({ desk }: { desk: Desk }) => {
     <section class="kept" aria-labelledby="kept">
       <h2 id="kept">{kept.ended ? 'Your last drill' : 'A drill is still running'}</h2>
       <p>
-        {kept.title}, {acts} in the log, kept on this device.
+        {kept.title}, {acts} in the log, kept on this device.{' '}
+        {kept.ended ? '' : 'Another drill takes its place with its first act.'}
       </p>
       <p class="buttons">
         <button type="button" class="primary" onClick={() => desk.goOn()}>
           {kept.ended ? 'Open its debrief' : 'Go on with it'}
+        </button>
+        <button type="button" onClick={() => desk.saveLog()}>
+          Save its log
         </button>
         <button type="button" onClick={() => desk.forget()}>
           Put it away

@@ -80,6 +80,29 @@ describe('the desk', () => {
     expect(desk.playing.value).toBeNull();
   });
 
+  test('opening the log of another drill leaves the running one where it is', async () => {
+    const other = makeDesk(quarryRoad);
+    other.take().send({ act: 'acknowledge' });
+    other.playing().send({ act: 'hand-over' });
+    other.desk.saveLog();
+    const store = memoryStore();
+    const { desk, take } = makeDesk(quarryRoad, store);
+    take().send({ act: 'acknowledge' });
+    desk.leave();
+    await desk.openLog(logFile(other.files[0]?.text ?? ''));
+    expect(desk.playing.value?.snapshot.value.stage).toBe('debrief');
+    expect(makeDesk(quarryRoad, store).desk.keptDrill.value).toMatchObject({ acts: 1, ended: false });
+  });
+
+  test('knows a drill that has ended from one that runs, however it ended', () => {
+    const store = memoryStore();
+    const { take } = makeDesk(quarryRoad, store);
+    const playing = take();
+    playing.send({ act: 'acknowledge' });
+    playing.send({ act: 'hand-over' });
+    expect(makeDesk(quarryRoad, store).desk.keptDrill.value).toMatchObject({ acts: 2, ended: true });
+  });
+
   test('puts a kept drill away for good when told', () => {
     const store = memoryStore();
     makeDesk(quarryRoad, store).take().send({ act: 'acknowledge' });

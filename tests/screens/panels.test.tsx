@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 /** The sheets: nothing diagnoses before it is called, completion waits for three letters, keys reach everything. */
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { faultKind } from '../../src/engine/catalogue/faults.ts';
 import { faultsOf } from '../../src/engine/world/edit.ts';
 import type { Playing } from '../../src/screens/types.ts';
@@ -243,5 +243,23 @@ describe('the briefing', () => {
     expect(playing.snapshot.value.world.paper.plans).toMatchObject([
       { finding: 'f1', control: 'support-conductor', by: 'trainee' },
     ]);
+  });
+});
+
+describe('a mistake in the program', () => {
+  test('shows what happened, hands the log out, and hides nothing of the drill', () => {
+    const told = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const playing = toScene();
+    Object.assign(playing.drill, {
+      offers: () => {
+        throw new Error('no such thing');
+      },
+    });
+    doing(() => playing.send({ act: 'listen' }));
+    expect(root.querySelector('[role="alert"]')?.textContent).toContain('“no such thing”');
+    doing(() => button(root, 'Save the log as a file').click());
+    expect(JSON.parse(made.files[0]?.text ?? '').entries).toHaveLength(3);
+    expect(told).toHaveBeenCalledOnce();
+    told.mockRestore();
   });
 });
