@@ -38,7 +38,8 @@ export const partForm = (spec: PartSpec): Part => {
   return {
     id: spec.id,
     kind: spec.kind,
-    name: `${kind.name}, ${spec.where}`,
+    // A pole is called by its number alone: 'pole QR-14', not 'pole, pole QR-14'.
+    name: spec.where.startsWith(`${kind.name} `) ? spec.where : `${kind.name}, ${spec.where}`,
     pole: spec.owner !== null && 'pole' in spec.owner ? spec.owner.pole : null,
     premises: spec.owner !== null && 'premises' in spec.owner ? spec.owner.premises : null,
     at: spec.at,
