@@ -1,5 +1,6 @@
 /** A debrief as plain text, for the command line and for print. */
 import type { Debrief } from './types.ts';
+import { capital } from './words.ts';
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ['', title.toUpperCase(), ...lines];
@@ -14,7 +15,7 @@ export const debriefText = (debrief: Debrief): string =>
     ...section(
       'Hazards',
       debrief.hazards.flatMap(({ title, part, found, when, couldBeSeen, wouldDo, controls }) => [
-        `${found ? '[found] ' : '[missed]'} ${title}, ${part}. ${when}`,
+        `${found ? '[found] ' : '[missed]'} ${capital(title)} (${part}). ${when}`,
         ...wouldDo.map((line) => `    ${line}`),
         ...(found ? [] : couldBeSeen.slice(0, 4).map((line) => `    ${line}`)),
         ...controls.map((line) => `    ${line}`),
@@ -23,15 +24,15 @@ export const debriefText = (debrief: Debrief): string =>
     ...section(
       'Exposures',
       debrief.exposures.flatMap(({ minute, severity, title, lines }) => [
-        `Minute ${minute}, ${severity}: ${title}`,
+        `Minute ${minute}, ${severity}: ${title}.`,
         ...lines.map((line) => `    ${line}`),
       ]),
     ),
-    ...section('Look-alikes', debrief.lookAlikes),
+    ...section('What only looked wrong', debrief.lookAlikes),
     ...section(
       'Five parts',
       debrief.parts.flatMap(({ name, value, says }) => [
-        `${name}: ${value === null ? 'nothing to judge' : `${Math.round(value * 100)} of 100`}`,
+        `${capital(name)}: ${value === null ? 'nothing to judge' : `${Math.round(value * 100)} of 100`}`,
         ...says.map((line) => `    ${line}`),
       ]),
     ),

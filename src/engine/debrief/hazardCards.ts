@@ -1,78 +1,117 @@
-/** Each cause as a card: found or missed, from where it could have been made out, what it would have done, what helps. */
+/** One card a cause: what it is, found or missed, from where it could have been made out, what it would have done, what helps. */
 import type { Replay } from '../acts/types.ts';
 import { controlKind } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import type { FaultKind, Mechanism } from '../catalogue/types.ts';
+import type { Hazard } from '../hazards/types.ts';
 import type { JudgedCause, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
-import { findPart, standById, toolById } from '../world/edit.ts';
+import { standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { quantitiesText } from './quantities.ts';
 import type { HazardCard } from './types.ts';
+import { capital, nameOf, placeOf, sentence } from './words.ts';
 
+/** Aids from the simplest that tells most to the one that tells least. */
 const aidWords: Readonly<Record<string, string>> = {
+  'self-test': 'by its self-test',
+  'read-tag': 'on its tag',
+  measure: 'by a test for voltage',
   eyes: 'by eye',
   lamp: 'by lamp',
   glass: 'with the glass',
   ears: 'by ear',
-  'self-test': 'by its self-test',
-  'read-tag': 'on its tag',
-  measure: 'by testing for voltage',
+};
+const order = Object.keys(aidWords);
+/** Asking comes last: it is of no help where one can see. */
+const rank = (aid: string): number => (order.includes(aid) ? order.indexOf(aid) : order.length);
+
+type Vantage = JudgedCause['perceivableFrom'][number];
+
+/** At most one a stand, by the simplest aid; the simplest first. */
+const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
+  const byStand = new Map<string, Vantage>();
+  for (const vantage of vantages) {
+    const known = byStand.get(vantage.stand);
+    if (known === undefined || rank(vantage.aid) < rank(known.aid)) byStand.set(vantage.stand, vantage);
+  }
+  return [...byStand.values()].sort((a, b) => rank(a.aid) - rank(b.aid) || (a.stand < b.stand ? -1 : 1));
 };
 
-/** Name of a part, tool or the site. */
-export const nameOf = (world: World, id: string): string =>
-  findPart(world, id)?.name ?? toolById(world, id)?.name ?? id;
+const placeWords = (world: World, { stand, aid, sign }: Vantage): string => {
+  const where = standById(world, stand)?.name;
+  const how = aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
+  return `${capital(where === undefined ? how : `${where}, ${how}`)}: \u201c${sign}\u201d`;
+};
 
-/** Places with the simplest aid that suffices there. */
-const placesOf = (world: World, cause: JudgedCause): readonly string[] => {
-  const rank = ['eyes', 'ears', 'lamp', 'glass'];
-  const best = new Map<string, { readonly aid: string; readonly sign: string }>();
-  for (const { stand, aid, sign } of cause.perceivableFrom) {
-    const key = `${stand} ${aid === 'ears' || !rank.includes(aid) ? aid : 'sight'}`;
-    const old = best.get(key);
-    if (old === undefined || rank.indexOf(aid) < rank.indexOf(old.aid)) best.set(key, { aid, sign });
+const meetingWords: Readonly<Record<Mechanism, string>> = {
+  contact: 'Touching',
+  approach: 'Coming near',
+  flash: 'Switching',
+  drop: 'Being below or beside',
+  fall: 'Climbing',
+  'struck-by': 'Standing by',
+  'barrier-loss': 'Trusting',
+};
+
+/** Deadly before the rest, at the part itself before elsewhere, then by the first quantity, which is far below a million. */
+const weigh = ({ potentiallyFatal, part, quantities }: Hazard, on: string): number =>
+  (potentiallyFatal ? 2e6 : 0) + (part === on ? 1e6 : 0) + (quantities[0]?.value ?? 0);
+
+/** The worst of each mechanism, deadly ones first; what is at the cause's own part comes before what is elsewhere. */
+const worstOfEach = (hazards: readonly Hazard[], on: string): readonly Hazard[] => {
+  const worst = new Map<Mechanism, Hazard>();
+  for (const hazard of hazards) {
+    const known = worst.get(hazard.mechanism);
+    const isWorse = known === undefined || weigh(hazard, on) > weigh(known, on);
+    if (isWorse) worst.set(hazard.mechanism, hazard);
   }
-  return [...best].map(([key, { aid, sign }]) => {
-    const stand = key.slice(0, key.lastIndexOf(' '));
-    const where = standById(world, stand)?.name ?? 'where you have it in hand';
-    const how = aidWords[aid] ?? `by asking about the ${aid}`;
-    return `From ${where}, ${how}: ${sign}`;
-  });
+  return [...worst.values()].sort((a, b) => Number(b.potentiallyFatal) - Number(a.potentiallyFatal));
+};
+
+const hazardWords = (world: World, hazard: Hazard, system: UnitSystem): string => {
+  const { id, mechanism, part, words, quantities } = hazard;
+  const what = `${meetingWords[mechanism]} the ${placeOf(world, id, part)}: ${words.replace(/\.$/, '').replace(/^[A-Z]/, (first) => first.toLowerCase())}`;
+  return sentence(quantities.length === 0 ? what : `${what} (${quantitiesText(quantities, system)})`);
+};
+
+const controlWords = (kind: FaultKind, held: ReadonlySet<string>): readonly string[] => [
+  ...[...held].map((id) => `Held it here: ${controlKind(id).name} (${controlKind(id).rule}).`),
+  ...kind.controls
+    .filter((id) => !held.has(id))
+    .map((id) => `${held.size > 0 ? 'Works too' : 'Works'}: ${controlKind(id).name} (${controlKind(id).rule}).`),
+  ...kind.tempting.map(({ what, why }) => `Tempting and wrong: ${what}; ${why}.`),
+];
+
+const whenWords = ({ found, minute, lookedNotCalled }: JudgedCause): string => {
+  if (found) return `Called at minute ${minute ?? 0}.`;
+  return lookedNotCalled ? 'You perceived a sign of it and did not call it.' : 'You never perceived a sign of it.';
+};
+
+const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSystem): HazardCard => {
+  const kind = faultKind(cause.kind);
+  const hazards = score.hazards.filter(
+    ({ id, mechanism }) => cause.hazards.includes(id) && mechanism !== 'barrier-loss',
+  );
+  const held = score.controls.filter(
+    ({ hazard, worked, control }) => worked && cause.hazards.includes(hazard) && kind.controls.includes(control),
+  );
+  return {
+    cause: cause.cause,
+    title: kind.name,
+    part: nameOf(world, cause.on),
+    severity: kind.severity,
+    found: cause.found,
+    when: whenWords(cause),
+    couldBeSeen: best(cause.perceivableFrom).map((vantage) => placeWords(world, vantage)),
+    wouldDo: [kind.harm, ...worstOfEach(hazards, cause.on).map((hazard) => hazardWords(world, hazard, system))],
+    controls: controlWords(kind, new Set(held.map(({ control }) => control))),
+    rule: kind.source,
+  };
 };
 
 /** One card a cause, worst first. */
-export const hazardCards = (replay: Replay, score: Score, system: UnitSystem): readonly HazardCard[] => {
-  const { start } = replay;
-  return [...score.causes]
+export const hazardCards = (replay: Replay, score: Score, system: UnitSystem): readonly HazardCard[] =>
+  [...score.causes]
     .sort((a, b) => b.weight - a.weight || (a.cause < b.cause ? -1 : 1))
-    .map((cause): HazardCard => {
-      const kind = faultKind(cause.kind);
-      const hazards = score.hazards.filter(({ id }) => cause.hazards.includes(id));
-      const held = score.controls.filter(({ hazard, worked }) => worked && cause.hazards.includes(hazard));
-      return {
-        cause: cause.cause,
-        title: kind.name,
-        part: nameOf(start, cause.on),
-        severity: kind.severity,
-        found: cause.found,
-        when: cause.found
-          ? `Called at minute ${cause.minute ?? 0}.`
-          : cause.lookedNotCalled
-            ? 'You perceived a sign of it and did not call it.'
-            : 'You never perceived a sign of it.',
-        couldBeSeen: placesOf(start, cause),
-        wouldDo: [
-          kind.harm,
-          ...hazards.slice(0, 3).map(({ words, quantities }) => `${words} (${quantitiesText(quantities, system)})`),
-        ],
-        controls: [
-          ...new Set([
-            ...held.map(({ control }) => `Held it for you: ${controlKind(control).name}`),
-            ...kind.controls.map((id) => `Works: ${controlKind(id).name} (${controlKind(id).rule})`),
-          ]),
-          ...kind.tempting.map(({ what, why }) => `Tempting and wrong: ${what}; ${why}.`),
-        ],
-        rule: kind.source,
-      };
-    });
-};
+    .map((cause) => cardOf(replay.start, score, cause, system));

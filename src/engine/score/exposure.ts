@@ -26,10 +26,12 @@ export const exposurePart = (exposures: readonly JudgedExposure[]): Part => {
     name: 'exposure',
     value,
     numbers: { exposures: exposures.length, potentiallyFatal: fatal },
-    says: [
-      exposures.length === 0
-        ? 'Nobody was in reach of a hazard that was not controlled at that moment.'
-        : `${exposures.length} exposure${exposures.length === 1 ? '' : 's'}, ${fatal} of ${exposures.length === 1 ? 'it' : 'them'} could have been fatal.`,
-    ],
+    says: [exposureWords(exposures.length, fatal)],
   };
+};
+
+const exposureWords = (exposures: number, fatal: number): string => {
+  if (exposures === 0) return 'Nobody was in reach of a hazard that was not controlled at that moment.';
+  if (exposures === 1) return `One exposure, which could ${fatal === 1 ? 'have been fatal' : 'have hurt somebody'}.`;
+  return `${exposures} exposures; ${fatal === 0 ? 'none' : fatal === exposures ? 'all' : fatal} of them could have been fatal.`;
 };

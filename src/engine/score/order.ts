@@ -55,8 +55,12 @@ const coverageWords = (coverage: number | null, causes: number, worked: boolean)
 
 const exposingWords = (acts: number, unknown: number): string => {
   if (acts === 0) return 'No act of yours put anybody in reach of a hazard.';
-  const known = unknown === 0 ? 'its causes known' : unknown === acts ? 'before you knew of it' : null;
-  return acts === 1
-    ? `One act put somebody in reach of a hazard, ${known}.`
-    : `${acts} acts put somebody in reach of a hazard, ${known ?? `${unknown} of them before you knew of it`}.`;
+  if (acts === 1) {
+    return `One act put somebody in reach of a hazard, ${unknown === 0 ? 'its causes known' : 'before you knew of it'}.`;
+  }
+  const when =
+    unknown === acts
+      ? 'each before you knew of it'
+      : `${unknown === 0 ? 'none' : unknown} of them before you knew of it`;
+  return `${acts} acts put somebody in reach of a hazard, ${when}.`;
 };

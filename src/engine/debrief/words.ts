@@ -1,0 +1,49 @@
+/** Names and turns of phrase of a debrief. */
+import { findPart, toolById } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
+
+export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** Name of a part or tool; the id itself for anything else. 'pole, pole QR-14' is said once. */
+export const nameOf = (world: World, id: string): string =>
+  (findPart(world, id)?.name ?? toolById(world, id)?.name ?? id).replace(/^(\w+), \1 /, '$1 ');
+
+/** The text as a sentence: a capital and a full stop. */
+export const sentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
+
+/** What a control lacked, after 'Missing:'. */
+const lacking: Readonly<Record<string, string>> = {
+  clearance: 'a clearance',
+  tagged: 'tags on every device that others could close',
+  'source-known': 'every possible source known',
+  'tested-dead': 'a test that showed it dead',
+  'detector-proved': 'a detector proved before and after',
+  grounded: 'grounds on it',
+  'neutral-first': 'the neutral clamp first',
+  'tool-in-test': 'a tool within its test date',
+  'tool-clean-dry': 'a stick wiped dry',
+  'tool-sound': 'a tool that is whole',
+  'tool-rated': 'a tool rated for the voltage',
+  'gloves-rated': 'gloves rated for the voltage',
+  'gloves-in-test': 'gloves within their test date',
+  'gloves-air-tested': 'an air test of the gloves',
+  'face-shield': 'a face shield',
+  'fall-gear': 'fall protection',
+  'cover-rated': 'cover rated for the voltage',
+  barricaded: 'the public kept out',
+  reported: 'a report to the dispatcher',
+  'second-qualified': 'a second qualified worker',
+  briefed: 'a job briefing with everybody there',
+  'rescue-ready': 'rescue made ready',
+  'pole-checked': 'a pole looked at and sounded',
+  'keep-distance': 'the distance kept',
+};
+
+/** A precondition's words; an id that has none is said as it is. */
+export const lackingWords = (id: string): string => lacking[id] ?? id.replaceAll('-', ' ');
+
+/** Name of what a hazard is at, with the end of it where there are several: 'pole ground wire, pole QR-14 (low)'. */
+export const placeOf = (world: World, hazard: string, part: string): string => {
+  const [, terminal] = hazard.split('/');
+  return terminal === undefined ? nameOf(world, part) : `${nameOf(world, part)} (${terminal})`;
+};
