@@ -18,6 +18,9 @@ import type { Stage } from './stage.ts';
 /** Milliseconds of a turn by key and of a look at a part; and how long the mist drifts on when nobody does anything. */
 const times = { turn: 160, look: 420, drift: 15000 } as const;
 
+/** Milliseconds between pictures while only the mist moves. */
+const DRIFT = 80;
+
 export class Attention {
   private snapshot: Snapshot;
   private aid: Aid;
@@ -31,6 +34,7 @@ export class Attention {
   private dirty = true;
   private quiet = 0;
   private held = 0;
+  private calmFor = 0;
   private readonly layer: Layer;
   private readonly watch: ResizeObserver;
   private readonly deaf: () => void;
@@ -170,7 +174,7 @@ export class Attention {
       glass: aid === 'glass',
       outline: outlineOf(stage, hovered, this.window),
       label: hovered === null ? null : nameOf(snapshot.world, hovered),
-      labelAt: pointer ?? { x: width / 2, y: height / 2 - 8 },
+      labelAt: pointer ?? { x: width / 2, y: height / 2 + 84 },
       ring: this.byMiddle,
     });
   }
@@ -186,12 +190,17 @@ export class Attention {
     }
     const shaking = this.aid === 'glass' && !this.calm;
     const drifting = !this.calm && this.quiet < times.drift && this.snapshot.world.site.visibilityM < 1500;
-    if (drifting) this.stage.drift(ms / 1000);
-    if (this.dirty || turned || this.walk !== null || shaking || drifting) {
+    this.calmFor += ms;
+    const drift = drifting && this.calmFor > DRIFT;
+    if (drift) {
+      this.stage.drift(this.calmFor / 1000);
+      this.calmFor = 0;
+    }
+    if (this.dirty || turned || this.walk !== null || shaking || drift) {
       this.dirty = false;
       this.paint(shaking ? this.shaken(ms) : this.aim.look);
       if (this.walk !== null && this.walk.past >= WALK) this.walk = null;
-    } else this.layer.sleep();
+    } else if (!drifting) this.layer.sleep();
     this.quiet += ms;
   }
 
@@ -232,8 +241,7 @@ export class Attention {
       if (aim.goal.zoom !== zoom.far) this.go({ ...aim.goal, zoom: zoom.far }, times.look);
       return;
     }
-    const near = this.aid === 'glass' ? zoom.far : zoom.near;
-    const look = lookAtIt(this.stage, this.snapshot.world, id, this.aspect, { far: zoom.far, near });
+    const look = lookAtIt(this.stage, this.snapshot.world, id, this.aspect, zoom);
     if (look !== null) this.go(look, times.look);
   }
 

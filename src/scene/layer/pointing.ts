@@ -1,8 +1,8 @@
 /**
  * What a spot of the picture points at: a part by the engine's own ray, so that picture and engine cannot differ, or a person
- * or the truck by the box round what is drawn, if that is nearer.
+ * or the truck by what is drawn of it, if that is nearer.
  */
-import { Box3, Ray, Vector3 } from 'three';
+import { Box3, Raycaster, Vector3 } from 'three';
 import { distance } from '../../engine/math/vec3.ts';
 import { partAlong } from '../../engine/senses/partAlong.ts';
 import { findPart, personById } from '../../engine/world/edit.ts';
@@ -17,14 +17,13 @@ export const pointedAt = (stage: Stage, world: World, x: number, y: number): str
   const found = part === null ? null : findPart(world, part);
   let nearest = found === null ? Number.POSITIVE_INFINITY : distance(eye, found.at);
   let id = part;
-  const ray = new Ray(new Vector3(...eye), new Vector3(...way));
-  const hit = new Vector3();
+  const ray = new Raycaster(new Vector3(...eye), new Vector3(...way));
   for (const [name, object] of stage.props.named()) {
     if (name !== 'truck' && personById(world, name) === null) continue;
-    if (!ray.intersectBox(new Box3().setFromObject(object), hit)) continue;
-    const far = hit.distanceTo(ray.origin);
-    if (far < nearest) {
-      nearest = far;
+    if (!ray.ray.intersectsBox(new Box3().setFromObject(object))) continue;
+    const [hit] = ray.intersectObject(object, true);
+    if (hit && hit.distance < nearest) {
+      nearest = hit.distance;
       id = name;
     }
   }

@@ -18,8 +18,8 @@ const objectsOf = (stage: Stage, id: string): readonly Object3D[] => {
   return [...stage.drawing.outlineOf(id), ...(prop ? [prop] : [])];
 };
 
-/** Large things are looked at from their first feature, this wide. */
-const SPAN = 1.2;
+/** Whatever is larger is looked at as if it were this wide, about its first feature. */
+const SPAN = 0.5;
 
 const placeOf = (stage: Stage, world: World, id: string): { readonly at: Vec3; readonly size: number } | null => {
   const part = findPart(world, id);

@@ -36,17 +36,20 @@ const drop: Picture = (part, around) => {
   const start = toward(hook, side, 0.28);
   const meter = around.on(part.premises, 'meter');
   const end = around.point(meter?.id, 'messenger') ?? part.end;
+  const tank = around.point(pole?.id, 'tankTop');
   const leads = ['x1', 'x3', 'x2'].flatMap((name, i): readonly Piece[] => {
     const from = around.point(pole?.id, name);
     if (from === null) return [];
-    const out = azimuthFrom(pole?.at ?? from, from);
-    const low = toward(from, out, 0.07, -0.16 - 0.04 * i);
-    const back = around.face(pole?.pole ?? null, side + (i - 1) * 0.5, hook[2] + 0.16 - 0.05 * i, 0.1);
+    const out = azimuthFrom(tank ?? from, from);
+    const clear = toward([from[0], from[1], hook[2] + 0.16 - 0.05 * i], out, 0.05);
+    const back = around.face(pole?.pole ?? null, side + (i - 1) * 0.5, hook[2] + 0.05 - 0.04 * i, 0.12);
     const joined = toward(start, side, 0.05 + 0.06 * i, 0.012 * (i - 1));
-    return leadThrough(name === 'x2' ? 'aluminium' : 'insulated', name === 'x2' ? 0.0042 : 0.0058, [
+    const bare = name === 'x2';
+    return leadThrough(bare ? 'aluminium' : 'insulated', bare ? 0.0042 : 0.0058, [
       from,
-      toward(from, out, 0.04, -0.03),
-      low,
+      toward(from, out, 0.05, -0.02),
+      toward(from, out, 0.07, -0.14),
+      clear,
       back,
       toward(hook, side, 0.1, -0.1 - 0.03 * i),
       joined,
@@ -55,7 +58,7 @@ const drop: Picture = (part, around) => {
   return [
     { spec: { kind: 'wedge-clamp', side }, at: hook },
     {
-      spec: { kind: 'triplex', points: [start, end], size: { sag: part.values.sagM ?? 0.6 } },
+      spec: { kind: 'triplex', points: [start, end], size: { sag: part.values.sagM ?? 0.6, pitch: 0.95 } },
       at: [0, 0, 0],
       thin: 0.0068,
     },

@@ -45,6 +45,8 @@ export const buildPiece = (piece: Piece, set: Materials): Group => {
   if (!build) throw new Error(`nothing draws ${piece.spec.kind}`);
   const group = build(piece.spec, set);
   group.position.set(...piece.at);
+  group.updateMatrix();
+  group.matrixAutoUpdate = false;
   const { thin: radius } = piece;
   if (radius !== undefined) {
     for (const child of group.children as Mesh[]) {

@@ -245,7 +245,8 @@ const groundBond: Picture = (part, around) => {
   const z = part.at[2];
   const above = around.face(part.pole, groundSide, z + 0.12, 0.004);
   const below = around.face(part.pole, groundSide, z - 0.1, 0.004);
-  const seat = shifted(wire, 0.11, 0, 0);
+  // The neutral falls away from its spool by some 4 % of the way.
+  const seat = shifted(wire, 0.11, 0, -0.0045);
   if (drawnState(part, 'whole') === 'burned') {
     return [
       ...leadThrough(
@@ -260,7 +261,7 @@ const groundBond: Picture = (part, around) => {
         [below, shifted(below, 0.012, 0.014, 0.02), shifted(below, 0.03, 0.045, 0.04)],
         'burned',
       ),
-      ...leadThrough('insulated', 0.0046, [shifted(seat, -0.045, 0, 0), shifted(seat, 0.05, 0, 0)]),
+      ...leadThrough('insulated', 0.0042, [shifted(seat, -0.03, 0, 0.0012), shifted(seat, 0.035, 0, -0.0014)]),
     ];
   }
   return [

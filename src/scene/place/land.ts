@@ -1,5 +1,5 @@
 /** Ground, road, verges and drives of the place, as few large meshes. */
-import { BufferAttribute, BufferGeometry, Group, Mesh, type MeshStandardMaterial } from 'three';
+import { BufferAttribute, BufferGeometry, Color, Group, Mesh, type MeshStandardMaterial } from 'three';
 import { type Materials, wet } from '../materials/materials.ts';
 import { drives, groundAt, road } from './lie.ts';
 
@@ -84,6 +84,10 @@ const strip = (
   return sheet(range(x0, x1, 4), ys, (_x, y) => z(y), tile);
 };
 
+/** Grass late in the year; the rest is as it is. */
+const autumn = new Color(1.45, 1.2, 1.05);
+const white = new Color(1, 1, 1);
+
 export interface Land {
   readonly group: Group;
   /** Darkens the ground with the film of water on it. */
@@ -132,12 +136,12 @@ export const landOf = (set: Materials): Land => {
     group,
     soak: (materials, wetness) => {
       wet(materials, wetness);
-      for (const [mine, theirs] of [
-        [grass, materials.grass],
-        [gravel, materials.gravel],
-        [asphalt, materials.asphalt],
+      for (const [mine, theirs, tint] of [
+        [grass, materials.grass, autumn],
+        [gravel, materials.gravel, white],
+        [asphalt, materials.asphalt, white],
       ] as const) {
-        mine.color.copy(theirs.color);
+        mine.color.copy(theirs.color).multiply(tint);
         mine.roughness = mine === asphalt ? theirs.roughness : 1;
       }
     },
