@@ -24,17 +24,9 @@ const others: Readonly<Record<string, string>> = {
   truck: 'the truck',
 };
 
-/** 'pole, pole QR-14' is said once. */
-const saidOnce = (name: string): string => name.replace(/^(\w+), \1 /, '$1 ');
-
 /** What a thing is called that may be pointed at. */
 export const nameOf = (world: World, id: string): string =>
-  partName(world, id) ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
-
-const partName = (world: World, id: string): string | null => {
-  const part = findPart(world, id);
-  return part === null ? null : saidOnce(part.name);
-};
+  findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id;
 
 /** What a part is called where its pole or premises is said already: the name before its last comma. */
 export const shortName = (world: World, id: string): string => {

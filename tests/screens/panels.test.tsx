@@ -32,7 +32,7 @@ const options = (): string[] => [...root.querySelectorAll('[role="option"]')].ma
 describe('the start sheet', () => {
   test('shows the caution, the drill with what it teaches, and no door that leads nowhere', () => {
     expect(root.textContent).toContain('Training aid only.');
-    expect(root.textContent).toContain('a line that is off may still be alive');
+    expect(root.textContent).toContain(quarryRoad.offered[0]?.scenario.teaches);
     expect([...root.querySelectorAll('h2')].map((el) => el.textContent)).toEqual([
       'Take a drill',
       'Open a saved log',
