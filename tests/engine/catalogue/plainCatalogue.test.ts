@@ -1,12 +1,12 @@
 /** shared/catalogue/catalogue.json is the catalogue as it is; UPDATE=1 rewrites it. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { componentKinds } from '../../../src/engine/catalogue/components.ts';
 import { faultKinds } from '../../../src/engine/catalogue/faults.ts';
 import { plainCatalogue } from '../../../src/engine/catalogue/plainCatalogue.ts';
 import { root } from '../../../src/setup/run.mjs';
-import { start } from '../acts/scene.ts';
+import { built } from '../world/shuffled.ts';
 
 const folder = join(root, 'shared/catalogue');
 const file = join(folder, 'catalogue.json');
@@ -25,10 +25,17 @@ it('loses nothing on its way through JSON', () => {
   expect(JSON.parse(JSON.stringify(data))).toEqual(data);
 });
 
-it('each kind of component and fault occurs in the scenario that is shipped', () => {
-  const world = start();
-  const laid = [...world.parts, ...world.tools].flatMap(({ faults }) => faults.map(({ kind }) => kind));
-  const parts = world.parts.map(({ kind }) => kind);
-  expect(componentKinds.filter(({ id }) => !parts.includes(id)).map(({ id }) => id)).toEqual([]);
-  expect(faultKinds.filter(({ id }) => !laid.includes(id)).map(({ id }) => id)).toEqual([]);
+/** Worlds of every scenario that is shipped or kept for tests, the bad ones apart. */
+const worlds = ['scenarios', 'tests/scenarios'].flatMap((place) =>
+  readdirSync(join(root, place))
+    .filter((name) => name.endsWith('.yaml') && !name.startsWith('bad-'))
+    .map((name) => built(readFileSync(join(root, place, name), 'utf8'))),
+);
+
+it('each kind of component and fault occurs in a scenario', () => {
+  const parts = worlds.flatMap((world) => world.parts);
+  const laid = [...parts, ...worlds.flatMap(({ tools }) => tools)].flatMap(({ faults }) => faults);
+  const used = (kinds: readonly { readonly kind: string }[]) => new Set(kinds.map(({ kind }) => kind));
+  expect(componentKinds.filter(({ id }) => !used(parts).has(id)).map(({ id }) => id)).toEqual([]);
+  expect(faultKinds.filter(({ id }) => !used(laid).has(id)).map(({ id }) => id)).toEqual([]);
 });

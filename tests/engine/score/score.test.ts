@@ -7,6 +7,7 @@ import { score } from '../../../src/engine/score/score.ts';
 import type { Part, Score } from '../../../src/engine/score/types.ts';
 import { byHand, byStick, find, go, look, primary, tell } from '../../logs/quarry-road-fog/shorthand.ts';
 import { start } from '../acts/scene.ts';
+import { built, shuffled } from '../world/shuffled.ts';
 import { committed, fresh, goOn, played } from './logs.ts';
 
 const value = (scored: Score, name: Part['name']): number => {
@@ -239,6 +240,14 @@ describe('the order of looks that expose nobody', () => {
       }),
       { seed: 5, numRuns: 6 },
     );
+  });
+});
+
+describe('the order of the lists in a scenario file', () => {
+  it('changes nothing of a score', () => {
+    const acts = logs.stuck.log.entries.map(({ act }) => act);
+    const other = goOn(fresh(built(shuffled((list) => [...list].reverse()))), ...acts);
+    expect(score(other)).toEqual(scores.stuck);
   });
 });
 
