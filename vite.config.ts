@@ -41,6 +41,17 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 1600,
+    rolldownOptions: {
+      output: {
+        // The picture is fetched when a drill is taken; each engine in a chunk of its own, so that one can stay cached.
+        codeSplitting: {
+          groups: [
+            { name: 'phaser', test: /node_modules[\\/]phaser/ },
+            { name: 'three', test: /node_modules[\\/]three/ },
+          ],
+        },
+      },
+    },
   },
   test: {
     root: at('.'),
