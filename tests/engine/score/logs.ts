@@ -5,6 +5,7 @@ import { appendEntry, newLog, worldHash } from '../../../src/engine/acts/log.ts'
 import { parseLog } from '../../../src/engine/acts/logForm.ts';
 import { replay } from '../../../src/engine/acts/replay.ts';
 import type { Act, Log, Replay, Step } from '../../../src/engine/acts/types.ts';
+import type { Part, Score } from '../../../src/engine/score/types.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import { start } from '../acts/scene.ts';
 
@@ -38,3 +39,12 @@ export function fresh(world: World = start(), par: Log['par'] = null): Replay {
 
 /** A replay of these acts from the start. */
 export const played = (...acts: readonly Act[]): Replay => goOn(fresh(), ...acts);
+
+/** Value of a part, NaN where there was nothing to judge. */
+export const value = (scored: Score, name: Part['name']): number => {
+  const part = scored.parts.find((each) => each.name === name);
+  if (part === undefined) throw new Error(`no part ${name}`);
+  return part.value ?? Number.NaN;
+};
+/** Verdicts from worst to best. */
+export const rank = { fail: 0, remarks: 1, pass: 2 } as const;
