@@ -1,0 +1,102 @@
+/** Readings of the bench in words: volts, who holds it alive, what a touch would draw, what operated and why. */
+import { componentKind } from '../../engine/catalogue/components.ts';
+import { branchesOf } from '../../engine/circuit/elementsOf.ts';
+import { LIVE_AMPERES, LIVE_VOLTS } from '../../engine/circuit/solveCircuit.ts';
+import type { Operation, PointState } from '../../engine/circuit/types.ts';
+import { type EffectBandName, effectBand, letGo } from '../../engine/standards/bodyCurrent.ts';
+import { format, formatNumber } from '../../engine/units/formatQuantity.ts';
+import { findPart, partById } from '../../engine/world/edit.ts';
+import type { Part, World } from '../../engine/world/types.ts';
+import { capital } from '../words.ts';
+import type { Bench } from './bench.ts';
+import type { Edge } from './circuitGraph.ts';
+
+/** Currents below this are said to be none, amperes. */
+const NOTHING = 1e-6;
+
+export const voltsOf = (value: number): string =>
+  value < 0.1 ? '0 V' : value < 10 ? `${formatNumber(value, 1)} V` : format(value, 'voltage', 'metric');
+
+export const ampsOf = (value: number): string => (value < NOTHING ? '0 A' : format(value, 'current', 'metric', 2));
+
+/** Sources of a World by synchronism group, the system first. */
+export const groupsOf = (start: World): readonly string[] => {
+  const groups = start.parts.flatMap((part) =>
+    componentKind(part.kind)
+      .branches(part)
+      .flatMap((branch) => (branch.type === 'source' ? [branch.group] : [])),
+  );
+  return [...new Set(groups)].sort((a, b) => Number(b === 'system') - Number(a === 'system') || (a < b ? -1 : 1));
+};
+
+/** What a synchronism group is called. */
+export const groupWords = (world: World, group: string): string =>
+  group === 'system' ? `the system (${world.given.supply.circuit})` : `the ${findPart(world, group)?.name ?? group}`;
+
+/** The short mark of a group in the drawing: A for the first source, B for the second. */
+export const groupMark = (groups: readonly string[], group: string): string =>
+  String.fromCharCode(65 + Math.max(0, groups.indexOf(group)));
+
+const effects: Readonly<Record<EffectBandName, string>> = {
+  none: 'not felt',
+  perceived: 'felt',
+  startle: 'startles: a jerk, a fall',
+  'cannot-let-go': 'the hand may not let go',
+  'possible-fibrillation': 'the heart may stop pumping',
+};
+
+/** A touch, hand to feet, 1 kilohm: 5 s once the hand may not let go, else 1 s, unless a device ends it sooner. */
+export const touchOf = ({ throughKilohm }: PointState): { readonly band: EffectBandName; readonly words: string } => {
+  const { band } = effectBand(throughKilohm, throughKilohm >= letGo.women ? 5 : 1);
+  return { band, words: effects[band] };
+};
+
+export const liveWords = ({ live }: PointState): string => (live ? 'live' : 'not live');
+
+/** How live is meant, for the foot of the sheet. */
+export const liveRule = `Live: at least ${format(LIVE_VOLTS, 'voltage', 'metric')} to the ground beside it and at least ${format(LIVE_AMPERES, 'current', 'metric')} through 1 kΩ (29 CFR 1910.269, Table R-6 and Appendix C). Not live is no word for safe: an insulated line counts as live until it is tested and grounded.`;
+
+/** The state that an edge shows: its position, running or not, there or mended. */
+export const stateWords = (world: World, edge: Edge, closed: boolean): string => {
+  if (edge.symbol === 'gap') return closed ? 'mended' : 'broken';
+  if (edge.symbol === 'leak') return closed ? '' : 'mended';
+  return edge.state === null ? '' : (partById(world, edge.part).state[edge.state] ?? '');
+};
+
+/** 'Fused cutout, pole QR-14' or, for one of two contacts of a part, the branch as well. */
+export const edgeName = (world: World, edge: Edge): string => {
+  const { name } = partById(world, edge.part);
+  if (edge.symbol === 'leak') return `${capital(edge.words)}, ${name}`;
+  if (edge.symbol === 'breaker' && edge.words === 'breaker') return `Breaker of ${name}`;
+  if (edge.words === 'neutral' || edge.words.startsWith('to ')) return `${capital(name)} (${edge.words})`;
+  return capital(name);
+};
+
+/** What operated, at how much, in which time; read from the part as it stood before. */
+export const operationWords = (before: World, { part: id, branch, amperes, seconds }: Operation): string => {
+  const part = partById(before, id);
+  const known = branchesOf(part).find(({ name }) => name === branch);
+  const protection = known?.type === 'series' ? known.protects : undefined;
+  const through = format(amperes, 'current', 'metric');
+  const within = format(seconds, 'time', 'metric', 2);
+  return protection?.curve === 'fuse-link'
+    ? `${capital(part.name)}: its ${protection.link ?? ''} link melted and cleared ${through} within ${within}.`
+    : `${capital(part.name)}: its ${formatNumber(protection?.rating ?? 0)} A breaker tripped on ${through} within ${within}.`;
+};
+
+/** Operations of the last change in words; each device is opened once, so the part before it is the one of the last World. */
+export const operationsOf = (bench: Bench): readonly string[] => {
+  let world = bench.before?.world ?? bench.start;
+  // The change itself may have closed the device that then opened.
+  const closed = (part: Part): Part => ({ ...part, state: defaultState(part) });
+  return bench.operations.map((operation) => {
+    const part = partById(world, operation.part);
+    const has = branchesOf(part).some(({ name }) => name === operation.branch);
+    if (!has) world = { ...world, parts: world.parts.map((each) => (each.id === part.id ? closed(each) : each)) };
+    return operationWords(world, operation);
+  });
+};
+
+/** A kind's ordinary state. */
+export const defaultState = (part: Part): Part['state'] =>
+  Object.fromEntries(Object.entries(componentKind(part.kind).states).map(([name, [first]]) => [name, first ?? '']));

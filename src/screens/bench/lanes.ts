@@ -1,0 +1,142 @@
+/**
+ * Where edges hang side by side: poles from source to load, each followed by the premises it serves; in each of them
+ * one lane for every string of edges, in the order that makes bars shortest and crossings fewest.
+ */
+import { EARTH } from '../../engine/network/types.ts';
+import type { World } from '../../engine/world/types.ts';
+import type { CircuitGraph } from './circuitGraph.ts';
+import { groupBy } from './groupBy.ts';
+import { type Hung, isSpan } from './levels.ts';
+
+/** A pole or premises and its strings of edges, from left to right. */
+export interface Block {
+  readonly id: string;
+  readonly isPole: boolean;
+  readonly lanes: readonly (readonly Hung[])[];
+}
+
+type Levels = ReadonlyMap<string, number>;
+
+/** More strings than this are left in the order in which they were found. */
+const MOST_TRIED = 7;
+
+const polesOf = (world: World): readonly string[] => {
+  const places = new Map<string, number>();
+  for (const { pole, at } of world.parts)
+    if (pole !== null) places.set(pole, Math.min(at[0], places.get(pole) ?? at[0]));
+  return [...places].sort(([a, x], [b, y]) => x - y || (a < b ? -1 : 1)).map(([id]) => id);
+};
+
+/** Strings of edges, each beginning where the one before it ends. */
+const strings = (hung: readonly Hung[], levels: Levels): readonly (readonly Hung[])[] => {
+  const level = ({ upper }: Hung): number => levels.get(upper) ?? 0;
+  const lanes: Hung[][] = [];
+  for (const each of [...hung].sort((a, b) => level(a) - level(b) || (a.edge.id < b.edge.id ? -1 : 1))) {
+    const open = lanes.find((lane) => lane.at(-1)?.lower === each.upper && each.edge.symbol !== 'secondary');
+    if (open) open.push(each);
+    else lanes.push([each]);
+  }
+  return lanes;
+};
+
+const permutations = (count: number): readonly (readonly number[])[] => {
+  if (count === 0) return [[]];
+  return permutations(count - 1).flatMap((rest) =>
+    Array.from({ length: count }, (_, at) => [...rest.slice(0, at), count - 1, ...rest.slice(at)]),
+  );
+};
+
+/** Lanes that each bus touches, over all blocks. */
+export const touchedBy = (blocks: readonly Block[]): ReadonlyMap<string, readonly number[]> => {
+  const touched = new Map<string, number[]>();
+  blocks
+    .flatMap(({ lanes }) => lanes)
+    .forEach((lane, at) => {
+      for (const bus of new Set(lane.flatMap(({ upper, lower }) => [upper, lower]))) {
+        if (bus !== EARTH) touched.set(bus, [...(touched.get(bus) ?? []), at]);
+      }
+    });
+  return touched;
+};
+
+const costOf = (blocks: readonly Block[], levels: Levels): number => {
+  const lanes = blocks.flatMap((block) => block.lanes);
+  const touched = touchedBy(blocks);
+  let cost = 0;
+  for (const [bus, at] of touched) {
+    const [first, last] = [Math.min(...at), Math.max(...at)];
+    const level = levels.get(bus) ?? 0;
+    cost += last - first;
+    for (let lane = first + 1; lane < last; lane += 1) {
+      for (const { upper, lower } of lanes[lane] ?? []) {
+        const top = levels.get(upper) ?? 0;
+        const bottom = lower === EARTH ? top : (levels.get(lower) ?? 0);
+        if (top < level && level < bottom) cost += 3;
+      }
+    }
+  }
+  // The windings of a transformer stand side by side, the high side first.
+  lanes.forEach((lane, at) => {
+    for (const { edge } of lane) {
+      if (edge.symbol !== 'secondary') continue;
+      const before = lanes[at - 1]?.some((other) => other.edge.symbol === 'primary' && other.edge.part === edge.part);
+      if (!before) cost += 1000;
+    }
+  });
+  return cost;
+};
+
+const withOrder = (blocks: readonly Block[], which: number, order: readonly number[]): readonly Block[] =>
+  blocks.map((block, at) =>
+    at === which ? { ...block, lanes: order.flatMap((lane) => (block.lanes[lane] ? [block.lanes[lane]] : [])) } : block,
+  );
+
+const ordered = (start: readonly Block[], levels: Levels): readonly Block[] => {
+  let blocks = start;
+  for (let pass = 0; pass < 2; pass += 1) {
+    start.forEach((_, which) => {
+      const count = blocks[which]?.lanes.length ?? 0;
+      if (count < 2 || count > MOST_TRIED) return;
+      const tried = permutations(count).map((order) => withOrder(blocks, which, order));
+      let least = costOf(blocks, levels);
+      for (const each of tried) {
+        const cost = costOf(each, levels);
+        if (cost < least) {
+          least = cost;
+          blocks = each;
+        }
+      }
+    });
+  }
+  return blocks;
+};
+
+/** Poles and premises in the order of the page; a pole that only carries spans has one empty lane. */
+export const blocksOf = (
+  world: World,
+  graph: CircuitGraph,
+  hung: readonly Hung[],
+  levels: Levels,
+): readonly Block[] => {
+  const poles = polesOf(world);
+  const byOwner = groupBy(
+    hung.filter(({ edge }) => !isSpan(edge)),
+    ({ edge }) => edge.owner ?? poles[0] ?? '',
+  );
+  const servedBy = (id: string): string | undefined =>
+    byOwner
+      .get(id)
+      ?.flatMap(({ upper, lower }) => [upper, lower])
+      .map((bus) => graph.buses.find((each) => each.id === bus)?.owner ?? '')
+      .find((owner) => poles.includes(owner));
+  const premises = [...byOwner.keys()].filter((id) => !poles.includes(id)).sort();
+  const block = (id: string): Block => {
+    const lanes = strings(byOwner.get(id) ?? [], levels);
+    return { id, isPole: poles.includes(id), lanes: lanes.length === 0 ? [[]] : lanes };
+  };
+  const placed = poles.flatMap((pole) => [pole, ...premises.filter((id) => servedBy(id) === pole)]);
+  const rest = premises.filter((id) => !placed.includes(id));
+  const carrying = (id: string): boolean =>
+    byOwner.has(id) || graph.buses.some(({ owner, id: bus }) => owner === id && levels.has(bus));
+  return ordered([...placed, ...rest].filter(carrying).map(block), levels);
+};

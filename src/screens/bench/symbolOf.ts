@@ -1,0 +1,92 @@
+/**
+ * Which graphical symbol stands for a branch, and the few words beside it. Kinds that have a symbol of their own are listed
+ * with it; any other kind is drawn by what its branch is electrically, so that a new kind needs no entry here.
+ */
+import { componentKind } from '../../engine/catalogue/components.ts';
+import type { Branch } from '../../engine/catalogue/types.ts';
+import type { Part } from '../../engine/world/types.ts';
+
+/** Drawn after IEC 60617 and IEEE Std 315 (shapes from memory of both). */
+export const symbols = [
+  'system',
+  'set',
+  'disconnector',
+  'fuse-switch',
+  'breaker',
+  'switch',
+  'meter',
+  'arrester',
+  'load',
+  'electrode',
+  'ladder',
+  'line',
+  'primary',
+  'secondary',
+  'leak',
+  'gap',
+  'impedance',
+  'capacitor',
+] as const;
+export type SymbolName = (typeof symbols)[number];
+
+interface Own {
+  readonly symbol?: SymbolName;
+  readonly word: string;
+  /** Word of the part whose text stands after it: the fuse link. */
+  readonly and?: string;
+  /** Words for one of its branches. */
+  readonly at?: Readonly<Record<string, string>>;
+}
+
+const own: Readonly<Record<string, Own>> = {
+  cutout: { symbol: 'fuse-switch', word: 'cutout', and: 'link' },
+  'hot-line-clamp': { symbol: 'disconnector', word: 'clamp' },
+  arrester: { symbol: 'arrester', word: 'arrester' },
+  meter: { symbol: 'meter', word: 'meter' },
+  'main-breaker': { word: 'main' },
+  'household-load': { symbol: 'load', word: 'load' },
+  'panel-cord': { word: 'cable' },
+  'transfer-switch': { word: 'transfer', at: { 'line-1': 'to line', 'set-1': 'to set' } },
+  'service-drop': { word: 'drop', at: { messenger: 'neutral' } },
+  'system-source': { word: 'system' },
+  'ground-bond': { word: 'ground bond' },
+  'ground-lead': { word: 'ground wire' },
+};
+
+/** Shunts smaller than this are stray or healthy leakage and not drawn, siemens (100 kilohm). */
+export const SHOWN_SIEMENS = 1e-5;
+
+const byBranch = (part: Part, branch: Branch, switched: boolean): SymbolName => {
+  switch (branch.type) {
+    case 'source':
+      return branch.group === 'system' ? 'system' : 'set';
+    case 'transformer':
+      return 'primary';
+    case 'series':
+      if (branch.protects !== undefined) return branch.protects.curve === 'breaker' ? 'breaker' : 'fuse-switch';
+      if (branch.between.includes('earth')) return 'ladder';
+      return switched ? 'switch' : part.end !== null ? 'line' : 'impedance';
+    case 'shunt':
+      if (branch.between.includes('earth')) return 'electrode';
+      return branch.y.im > branch.y.re ? 'capacitor' : 'load';
+  }
+};
+
+/** The symbol of a branch; `switched` when a state of the part opens it. */
+export const symbolOf = (part: Part, branch: Branch, switched: boolean): SymbolName =>
+  (branch.type === 'source' ? undefined : own[part.kind]?.symbol) ?? byBranch(part, branch, switched);
+
+/** Few words for the symbol, in the drawing. */
+export const symbolWords = (part: Part, symbol: SymbolName, branch: string): string => {
+  const entry = own[part.kind];
+  const named = entry?.at?.[branch];
+  if (named !== undefined) return named;
+  if (symbol === 'gap') return entry?.word ?? componentKind(part.kind).name;
+  if (symbol === 'set') return 'set';
+  if (symbol === 'ladder') return 'grounds beyond';
+  if (symbol === 'electrode') return part.premises === null ? 'ground rod' : 'house ground';
+  const name = entry?.word ?? componentKind(part.kind).name;
+  const more = entry?.and === undefined ? undefined : part.words[entry.and];
+  if (symbol === 'breaker' && entry === undefined) return 'breaker';
+  return more === undefined ? name : `${name} ${more}`;
+};
