@@ -79,7 +79,6 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
 
   const set = materials();
   const software = isSoftware(renderer);
-  if (software) plainFilters(set);
   const scene = new Scene();
   const weather = weatherOf();
   scene.fog = weather.fog;
@@ -158,6 +157,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
         halos.shine(1.1 * bright, weather.fog.density);
         stale = true;
       }
+      if (software && (parts || things || fresh)) plainFilters(scene);
       if (parts || fresh) halos.follow(drawing.root);
       fresh = false;
       return moved || parts || things || light;

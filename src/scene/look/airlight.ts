@@ -21,7 +21,7 @@ vec3 airlight(vec3 base, vec3 d) {
   vec3 c = base * (0.84 + 0.3 * high);
   c *= mix(vec3(1.0), vec3(1.5, 1.22, 0.98), pow(s, 2.6));
   c += base * vec3(0.55, 0.27, 0.06) * pow(s, 12.0);
-  return c * (1.0 - 0.3 * smoothstep(0.0, -0.35, d.z));
+  return c * (1.0 - 0.22 * smoothstep(0.0, -0.35, d.z));
 }`;
 
 let installed = false;

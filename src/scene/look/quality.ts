@@ -1,6 +1,5 @@
 /** What a machine without a graphics processor is spared: anisotropic filtering alone costs it fifty times a frame. */
-import type { MeshStandardMaterial, WebGLRenderer } from 'three';
-import type { Materials } from '../materials/materials.ts';
+import type { Mesh, MeshStandardMaterial, Object3D, WebGLRenderer } from 'three';
 
 /** Whether the renderer computes on the processor, as far as it says. */
 export const isSoftware = (renderer: WebGLRenderer): boolean => {
@@ -10,14 +9,15 @@ export const isSoftware = (renderer: WebGLRenderer): boolean => {
   return /llvmpipe|softpipe|swiftshader|lavapipe|software|basic render/i.test(name);
 };
 
-/** Filters textures the plain way. */
-export const plainFilters = (set: Materials): void => {
-  for (const material of Object.values(set) as MeshStandardMaterial[]) {
-    for (const texture of [material.map, material.normalMap]) {
+/** Filters the textures of what is drawn the plain way. */
+export const plainFilters = (root: Object3D): void => {
+  root.traverse((o) => {
+    const { map, normalMap } = ((o as Mesh).material ?? {}) as Partial<MeshStandardMaterial>;
+    for (const texture of [map, normalMap]) {
       if (texture && texture.anisotropy > 1) {
         texture.anisotropy = 1;
         texture.needsUpdate = true;
       }
     }
-  }
+  });
 };

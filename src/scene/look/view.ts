@@ -16,13 +16,13 @@ const WIDE = 44 * degree;
 const TOP = 80 * degree;
 
 /**
- * How near each aid brings things. The whole view is smaller on a screen than in life; attention makes good for that (2.4), and a
+ * How near each aid brings things. The whole view is smaller on a screen than in life; attention makes good for that (3), and a
  * glass of eight multiplies either.
  */
 export const zooms: Readonly<Record<Aid, { readonly near: number; readonly far: number; readonly least: number }>> = {
-  eyes: { least: 1, far: 1, near: 2.4 },
-  lamp: { least: 1, far: 1, near: 2.4 },
-  glass: { least: 5, far: 8, near: 19 },
+  eyes: { least: 1, far: 1, near: 3 },
+  lamp: { least: 1, far: 1, near: 3 },
+  glass: { least: 5, far: 8, near: 24 },
 };
 
 /** Vertical field of view for a window's width over height and a zoom. */

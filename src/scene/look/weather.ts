@@ -103,8 +103,9 @@ export const weatherOf = (): Weather => {
       (material.uniforms.base as { value: Color }).value.copy(fog.color);
       (material.uniforms.clear as { value: number }).value = Math.min(1, Math.max(0, (site.visibilityM - 800) / 8000));
       sky.color.copy(colour);
-      sky.groundColor.setRGB(0.34, 0.33, 0.27);
-      sky.intensity = 1.5 * level;
+      // Fog sends light from below as well; it is what undersides are seen by.
+      sky.groundColor.setRGB(0.62, 0.61, 0.56);
+      sky.intensity = 1.7 * level;
       glow.color.setRGB(1, 0.9, 0.76);
       glow.intensity = 1.1 * level;
       // The lamp's candela over the sky's lux, in the picture's units.

@@ -60,7 +60,7 @@ const make = () => {
   const boardTint = once(boardShade);
   const soft = new Vector2(0.7, 0.7);
   return lazy({
-    porcelainBrown: () => glazed({ color: 0x45220f, map: glaze() }),
+    porcelainBrown: () => glazed({ color: 0x6b3520, map: glaze() }),
     porcelainGrey: () => glazed({ color: 0x8e9694, map: glaze(), roughness: 0.36 }),
     bisque: () => plain(0xd8cdb8, 0.95),
     polymer: () => standard({ color: 0x878b8c, roughness: 0.72, map: glaze() }),

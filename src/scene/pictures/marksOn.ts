@@ -72,9 +72,9 @@ const burn: MarkOf = (part, fault, around) => {
 const marks: Readonly<Record<string, MarkOf>> = {
   'pin-insulator-cracked': (_part, fault) => ({
     kind: 'crack',
-    azimuth: sideOf(fault) - 0.3,
-    z: 0.205,
-    length: 0.12,
+    azimuth: sideOf(fault) - 0.75,
+    z: 0.17,
+    length: 0.26,
     width: 0.0012,
     seed: seedOf(fault.id),
   }),
