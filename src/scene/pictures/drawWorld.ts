@@ -11,9 +11,10 @@ import type { PartData, Point } from '../hardware/types.ts';
 import { thin } from '../look/thinWire.ts';
 import type { Materials } from '../materials/materials.ts';
 import { premisesBodies, premisesWires } from './atPremises.ts';
+import { poleWires } from './leadsOnPole.ts';
 import { lineCover } from './lineCover.ts';
 import { marksOn } from './marksOn.ts';
-import { poleBodies, poleForm, poleWires } from './onPole.ts';
+import { poleBodies, poleForm } from './onPole.ts';
 import type { Around, Piece } from './types.ts';
 
 const bodies = { ...poleBodies, ...premisesBodies };
