@@ -110,7 +110,7 @@ const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonl
     ];
   }
   return item.kind === 'cutout' && pole.framing === 'tangent'
-    ? [on('clamp', 'hot-line-clamp', [pole.x - 0.35, pole.y, h + 0.3])]
+    ? [on('clamp', 'hot-line-clamp', [pole.x - 0.6, pole.y, h + 0.3])]
     : [];
 };
 

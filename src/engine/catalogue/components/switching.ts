@@ -13,7 +13,7 @@ const clamp: ComponentKind = {
   name: 'hot-line clamp and lead',
   terminals: ['line', 'lead'],
   nets: { line: 'phase', lead: 'top' },
-  points: { line: [0, 0, 0], lead: [-0.13, 0, -0.75] },
+  points: { line: [0, 0, 0], lead: [0.12, 0, -0.75] },
   states: { position: ['on', 'off'] },
   branches: (part) => [
     ...(isIn(part, 'position', 'on') ? [joint('clamp', 'line', 'lead')] : []),
