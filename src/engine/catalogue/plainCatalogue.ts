@@ -7,7 +7,13 @@ import { repairKinds } from './repairs.ts';
 import { toolKinds } from './tools.ts';
 import type { ComponentKind } from './types.ts';
 
-const plainComponent = ({ branches: _branches, solids: _solids, sound: _sound, ...data }: ComponentKind) => data;
+const plainComponent = ({
+  branches: _branches,
+  watches: _watches,
+  solids: _solids,
+  sound: _sound,
+  ...data
+}: ComponentKind) => data;
 
 /** Everything in the catalogue that is data, lists in their own order; SI units. */
 export const plainCatalogue = () => ({

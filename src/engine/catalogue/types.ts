@@ -50,6 +50,8 @@ export type Branch =
       readonly emf: Complex;
       readonly z: Complex;
       readonly group: string;
+      /** What it can give at most: amperes by itself, or watts by all sources of the part together. */
+      readonly limit?: { readonly amperes?: number; readonly watts?: number };
     }
   /** Windings on one core: induced voltages in proportion to turns; magnetising admittance across winding 0's induced voltage. */
   | {
@@ -63,14 +65,32 @@ export type Branch =
       readonly magnetising: Complex;
     };
 
-/** A fuse or breaker in a series branch, and what its operation does to the part's state. */
+/** A fuse, breaker or recloser in a series branch, and what its operation does to the part's state. */
 export interface Protection {
-  readonly curve: 'fuse-link' | 'breaker';
+  readonly curve: 'fuse-link' | 'breaker' | 'recloser';
   /** Rated amperes. */
   readonly rating: number;
   readonly link?: string;
-  /** State written when it has operated, e.g. { position: 'open', link: 'blown' }. */
+  /** State written when it has operated, e.g. { position: 'open', link: 'blown' }; of a recloser, when it is locked out. */
   readonly opens: Readonly<Record<string, string>>;
+  /** Of a recloser: fast trips before the slow ones, waits with open contacts, and the state while it waits. */
+  readonly sequence?: {
+    readonly fast: number;
+    readonly waits: readonly number[];
+    readonly waiting: Readonly<Record<string, string>>;
+  };
+}
+
+/** A voltage relay of a part: what it does when the volts between two terminals have left its band for so long. */
+export interface Watch {
+  readonly name: string;
+  readonly between: readonly [string, string];
+  /** Only the volts of this synchronism group; all of them at the worst angle if left out. */
+  readonly group?: string;
+  readonly below?: number;
+  readonly above?: number;
+  readonly seconds: number;
+  readonly becomes: Readonly<Record<string, string>>;
 }
 
 /** A simple solid for sight lines and pointing; coordinates relative to the part's `at`, metres. */
@@ -125,6 +145,8 @@ export interface ComponentKind {
   /** A scenario may list it as equipment of a pole; the rest comes with framing, spans and premises. */
   readonly equipment?: true;
   readonly branches: (part: PartView) => readonly Branch[];
+  /** Voltage relays of the part as it stands. */
+  readonly watches?: (part: PartView) => readonly Watch[];
   readonly solids: (part: PartView) => readonly Solid[];
   readonly features: readonly Feature[];
   /** Conditions that a trainee may name on such a part (ids of `conditions`). */
@@ -213,8 +235,10 @@ export interface FaultKind {
   }[];
   /** State that it is laid with; without the fault the part stands in its kind's default state. */
   readonly sets?: Readonly<Record<string, string>>;
+  /** Words that hold for the part as long as the fault lies on it: a link too large. */
+  readonly words?: Readonly<Record<string, string>>;
   /** Mechanical effect: legs of a tie lost, strength left 0..1. */
-  readonly mechanical?: { readonly supports?: 'lost'; readonly strength?: number };
+  readonly mechanical?: { readonly supports?: 'lost'; readonly strength?: number; readonly guy?: 'lost' };
   readonly values: Readonly<
     Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
   >;

@@ -8,8 +8,8 @@ import type { LaidFault, Part, World } from '../world/types.ts';
 import { byId } from './elementsOf.ts';
 
 const isElectrical = ({ kind }: LaidFault): boolean => {
-  const { opens, leaks } = faultKind(kind);
-  return opens.length > 0 || leaks.length > 0;
+  const { opens, leaks, words } = faultKind(kind);
+  return opens.length > 0 || leaks.length > 0 || words !== undefined;
 };
 
 // A part is frozen, so its text may be kept with it; equal parts still give equal text.

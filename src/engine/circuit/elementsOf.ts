@@ -61,8 +61,10 @@ export function branchesOf(part: Part): readonly Branch[] {
   const kept = branchesKept.get(part);
   if (kept !== undefined) return kept;
   const opened = new Set(part.faults.flatMap((fault) => faultKind(fault.kind).opens));
+  const said = part.faults.flatMap((fault) => Object.entries(faultKind(fault.kind).words ?? {}));
+  const view = said.length === 0 ? part : { ...part, words: { ...part.words, ...Object.fromEntries(said) } };
   const branches = componentKind(part.kind)
-    .branches(part)
+    .branches(view)
     .filter(({ name }) => !opened.has(name));
   branchesKept.set(part, branches);
   return branches;

@@ -9,12 +9,13 @@ import { EARTH } from '../network/types.ts';
 import type { World } from '../world/types.ts';
 import { angleOf } from './angleOf.ts';
 import { type CircuitOptions, elementsOf, netsOf } from './elementsOf.ts';
+import { limitSources } from './limitedSources.ts';
 
 const END = '.end\n';
 
 /** Deck text for ngspice; comments name parts and branches. */
 export function netlistOf(world: World, options: CircuitOptions = {}): string {
-  const elements = elementsOf(world, options);
+  const elements = limitSources(world, elementsOf(world, options));
   const title = `${world.scenario}, RMS phasors at 60 Hz`;
   const deck = spiceDeck(elements, { title, omega: OMEGA, angles: angleOf(world) });
   const nets = new Set(elements.flatMap(netsOf));

@@ -16,6 +16,7 @@ import { branchNames } from './branchNames.ts';
 import { CircuitDefect, defectOf } from './circuitDefect.ts';
 import { circuitKey } from './circuitKey.ts';
 import { byId, type CircuitOptions, elementId, elementsOf, netAt, partAt } from './elementsOf.ts';
+import { limitSources } from './limitedSources.ts';
 import { electrodesOf, groundPotential } from './localEarth.ts';
 import { Memo } from './memo.ts';
 import type { CircuitSolution, PointState } from './types.ts';
@@ -44,7 +45,7 @@ class Circuit implements SolvedCircuit {
 
   constructor(world: World, options: CircuitOptions) {
     this.world = world;
-    this.elements = elementsOf(world, options);
+    this.elements = limitSources(world, elementsOf(world, options));
     const solved = solveNetwork(this.elements);
     if (!solved.ok) throw defectOf(solved);
     this.network = solved;

@@ -20,6 +20,10 @@ export interface Operation {
   readonly branch: string;
   readonly amperes: number;
   readonly seconds: number;
+  /** Of a recloser: seconds with open contacts until it closes again; null when it is locked out. */
+  readonly closesAfter?: number | null;
+  /** Of a voltage relay: the volts that made it operate. */
+  readonly volts?: number;
 }
 
 export interface CircuitSolution {

@@ -33,11 +33,12 @@ function without(world: World, fault: LaidFault): World {
 }
 
 const bears = (fault: LaidFault): boolean => {
-  const { opens, leaks, sets, mechanical, on } = faultKind(fault.kind);
+  const { opens, leaks, sets, words, mechanical, on } = faultKind(fault.kind);
   return (
     opens.length > 0 ||
     leaks.length > 0 ||
     sets !== undefined ||
+    words !== undefined ||
     mechanical !== undefined ||
     on.some((where) => where.startsWith('tool:'))
   );
