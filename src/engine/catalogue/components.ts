@@ -1,8 +1,13 @@
 /** Component kinds by id. */
+import { armKinds } from './components/arm.ts';
+import { bankKinds } from './components/bank.ts';
+import { coupledLineKinds } from './components/coupledLine.ts';
 import { groundingKinds } from './components/grounding.ts';
 import { lineKinds } from './components/line.ts';
+import { ownPlantKinds } from './components/ownPlant.ts';
 import { poleKinds } from './components/pole.ts';
 import { premisesKinds } from './components/premises.ts';
+import { supplyKinds } from './components/supply.ts';
 import { switchingKinds } from './components/switching.ts';
 import { transformerKinds } from './components/transformer.ts';
 import type { ComponentKind } from './types.ts';
@@ -14,6 +19,11 @@ export const componentKinds: readonly ComponentKind[] = [
   ...transformerKinds,
   ...lineKinds,
   ...premisesKinds,
+  ...armKinds,
+  ...bankKinds,
+  ...coupledLineKinds,
+  ...ownPlantKinds,
+  ...supplyKinds,
 ];
 
 const byId = new Map(componentKinds.map((kind) => [kind.id, kind]));

@@ -2,11 +2,16 @@
  * Fault kinds and benign look-alikes. Sizes of signs are of the mark that must be resolved; where no source is named they are
  * estimates. The engine derives what a fault does; nothing here is an answer key.
  */
+import { connectionFaults } from './faults/connections.ts';
+import { deviceFaults } from './faults/devices.ts';
 import { equipmentFaults } from './faults/equipment.ts';
 import { groundFaults } from './faults/ground.ts';
+import { insulationFaults } from './faults/insulation.ts';
 import { lookAlikes } from './faults/lookAlikes.ts';
+import { plantFaults } from './faults/plants.ts';
 import { poleFaults } from './faults/pole.ts';
 import { premisesFaults } from './faults/premises.ts';
+import { woodFaults } from './faults/wood.ts';
 import type { FaultKind } from './types.ts';
 
 export const faultKinds: readonly FaultKind[] = [
@@ -14,6 +19,11 @@ export const faultKinds: readonly FaultKind[] = [
   ...groundFaults,
   ...premisesFaults,
   ...equipmentFaults,
+  ...insulationFaults,
+  ...connectionFaults,
+  ...deviceFaults,
+  ...woodFaults,
+  ...plantFaults,
   ...lookAlikes,
 ];
 

@@ -1,4 +1,5 @@
 /** Repair steps: what they need and what they mend. Minutes are estimates. */
+import { lineRepairs } from './lineRepairs.ts';
 import type { RepairKind } from './types.ts';
 
 export const repairKinds: readonly RepairKind[] = [
@@ -71,6 +72,7 @@ export const repairKinds: readonly RepairKind[] = [
     workers: 1,
     source: 'common practice',
   },
+  ...lineRepairs,
 ];
 
 const byId = new Map(repairKinds.map((kind) => [kind.id, kind]));

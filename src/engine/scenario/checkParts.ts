@@ -1,6 +1,7 @@
 /** Parts that a scenario names, against the parts that its framing and equipment make: known once it is otherwise right. */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import { type Phases, phaseNets } from '../catalogue/phaseNets.ts';
 import { nearestWord } from '../units/nearestWord.ts';
 import { oneOf, type Path, type Refusal, shown } from './problem.ts';
 import type { Scenario } from './types.ts';
@@ -79,7 +80,7 @@ const checkNets = (scenario: Scenario, parts: readonly KnownPart[], index: Writt
   const spans = new Set(scenario.spans.map(({ id }) => id));
   const onPoles = new Set(
     parts
-      .filter(({ id, kind }) => !spans.has(id.slice(0, id.indexOf('.'))) && kind !== 'system-source')
+      .filter(({ id, kind }) => !spans.has(id.slice(0, id.indexOf('.'))) && !kind.startsWith('system-source'))
       .flatMap(({ nets }) => Object.values(nets)),
   );
   const check = (net: string, path: Path): Refusal[] => {
@@ -88,12 +89,15 @@ const checkNets = (scenario: Scenario, parts: readonly KnownPart[], index: Writt
     const there = [...onPoles].filter((known) => known.startsWith(place)).sort();
     return [{ path, found: `${shown(net)}, a net on which nothing of the pole stands`, ...oneOf(there, net) }];
   };
+  const checkAll = (net: string, phases: Phases | undefined, path: Path): Refusal[] =>
+    phaseNets(net, phases).flatMap((each) => check(each, path));
+  const { at, phases: incoming } = scenario.supply;
   return [
-    ...scenario.spans.flatMap(({ id, from, to }) => [
-      ...check(from, [...index.spans(id), 'from']),
-      ...check(to, [...index.spans(id), 'to']),
+    ...scenario.spans.flatMap(({ id, from, to, phases }) => [
+      ...checkAll(from, phases, [...index.spans(id), 'from']),
+      ...checkAll(to, phases, [...index.spans(id), 'to']),
     ]),
-    ...check(scenario.supply.at, ['supply', 'at']),
+    ...checkAll(at, incoming, ['supply', 'at']),
   ];
 };
 

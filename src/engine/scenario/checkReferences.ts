@@ -53,19 +53,43 @@ const checkEquipment = (equipment: readonly Row[], poles: readonly string[]): Re
     ),
   ]);
 
+/** Connections with a position, and plants that are inverters. */
+const switched = ['transfer-switch', 'neutral-transfer-switch', 'interlock'];
+const inverters = ['photovoltaic', 'battery'];
+
 const checkTransfer = (premises: readonly Row[]): Refusal[] =>
   premises.flatMap(({ path, fields }) => {
     const own = groupIn(fields, 'own');
     const connection = textIn(own, 'connection');
     const stands = Object.hasOwn(own, 'transfer');
     const at = [...path, 'own', 'transfer'];
-    if (connection === 'transfer-switch' && !stands) {
+    if (connection !== undefined && switched.includes(connection) && !stands) {
       return [{ path: at, found: 'nothing', ...oneOf(['utility', 'generator'], undefined) }];
     }
     if (connection === 'panel-cord' && stands) {
       return [{ path: at, atKey: true, found: 'a transfer switch', expected: 'none: the set is on a panel cord' }];
     }
-    return [];
+    if (connection !== undefined && !switched.includes(connection) && stands) {
+      return [{ path: at, atKey: true, found: 'a transfer switch', expected: 'none: nothing there switches it' }];
+    }
+    const kind = textIn(own, 'kind');
+    if (kind === undefined || connection === undefined) return [];
+    const isInverter = inverters.includes(kind);
+    const allowed = isInverter ? ['panel-breaker', 'transfer-switch'] : ['panel-cord', ...switched, 'none'];
+    if (allowed.includes(connection)) return [];
+    const expected = `a connection of ${isInverter ? 'an inverter' : 'a set'}: ${oneOf(allowed, connection).expected}`;
+    return [{ path: [...path, 'own', 'connection'], found: shown(connection), expected }];
+  });
+
+const checkSecondaries = (secondaries: readonly Row[], poles: readonly string[]): Refusal[] =>
+  secondaries.flatMap(({ path, fields }) => {
+    const [from, to] = [textIn(fields, 'from'), textIn(fields, 'to')];
+    const ends = [
+      ...unknownPlace([...path, 'from'], from, 'a pole', poles),
+      ...unknownPlace([...path, 'to'], to, 'a pole', poles),
+    ];
+    if (from === undefined || from !== to || ends.length > 0) return ends;
+    return [{ path: [...path, 'to'], found: `both ends on ${from}`, expected: 'ends on two poles' }];
   });
 
 const checkFaults = (faults: readonly Row[], places: readonly string[], tools: readonly string[]): Refusal[] =>
@@ -100,7 +124,8 @@ export const checkReferences = (written: Written): Refusal[] => {
   const [equipment, tools] = [rowsIn(written, 'equipment'), rowsIn(written, 'tools')];
   const faults = [...rowsIn(written, 'faults'), ...rowsIn(written, 'look-alikes')];
   const poleIds = [...new Set(textsOf(poles, 'id'))];
-  const placed = [...poles, ...spans, ...premises];
+  const secondaries = rowsIn(written, 'secondaries');
+  const placed = [...poles, ...spans, ...secondaries, ...premises];
   const places = [...new Set(textsOf(placed, 'id'))];
   const once = [...twice([...placed, ...tools]), ...twice(equipment), ...twice(faults), ...checkTransfer(premises)];
   // Without poles every name would be told as unknown, which says less than that the poles are missing.
@@ -108,6 +133,7 @@ export const checkReferences = (written: Written): Refusal[] => {
   return [
     ...once,
     ...checkSpans(spans, poleIds),
+    ...checkSecondaries(secondaries, poleIds),
     ...checkEquipment(equipment, poleIds),
     ...premises.flatMap(({ path, fields }) =>
       unknownPlace([...path, 'from'], textIn(fields, 'from'), 'a pole', poleIds),

@@ -1,4 +1,6 @@
-/** What only whole sections show: poles on one spot, changes of weather in one minute. */
+/** What only whole sections show: poles on one spot, changes of weather in one minute, more wires than a span can couple. */
+import { mostCoupled } from '../catalogue/components/coupledLine.ts';
+import { lettersOf } from '../catalogue/phaseNets.ts';
 import type { Path, Refusal } from './problem.ts';
 import type { WrittenScenario } from './schema/scenario.ts';
 
@@ -18,8 +20,28 @@ const checkWeather = ({ weather }: WrittenScenario['site']): Refusal[] =>
       : [],
   );
 
+/** Wires between two poles: phases of all spans and the neutral. */
+const checkWires = ({ spans, supply }: WrittenScenario, spanAt: (id: string) => Path): Refusal[] => {
+  const wires = new Map<string, number>();
+  return spans.flatMap(({ id, from, to, phases }) => {
+    const pair = [from, to]
+      .map((net) => net.slice(0, net.indexOf('.')))
+      .sort()
+      .join(' ');
+    const count = (wires.get(pair) ?? (supply.delta ? 0 : 1)) + lettersOf(phases).length;
+    wires.set(pair, count);
+    if (count <= mostCoupled) return [];
+    return [{ path: spanAt(id), found: `${count} wires between two poles`, expected: `at most ${mostCoupled}` }];
+  });
+};
+
 /** Refusals of a scenario that each section for itself would let pass. */
-export const checkScene = (scenario: WrittenScenario, poleAt: (id: string) => Path): Refusal[] => [
+export const checkScene = (
+  scenario: WrittenScenario,
+  poleAt: (id: string) => Path,
+  spanAt: (id: string) => Path,
+): Refusal[] => [
   ...checkSpots(scenario.poles, poleAt),
   ...checkWeather(scenario.site),
+  ...checkWires(scenario, spanAt),
 ];

@@ -110,7 +110,7 @@ export const parse = (text: unknown, file: string, options: ParseOptions = {}): 
   const index = indexOf(written);
   const scenario = finish(read.data);
   const last = [
-    ...checkScene(read.data, index.poles),
+    ...checkScene(read.data, index.poles, index.spans),
     ...(options.parts ? checkParts(scenario, options.parts(scenario), index) : []),
   ];
   if (last.length > 0) return fail(place(tree, last));

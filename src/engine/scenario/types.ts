@@ -1,4 +1,5 @@
 /** The written form, checked and in SI. Every id starts with a letter; part ids are `<pole or premises>.<name>`. */
+import type { Phases } from '../catalogue/phaseNets.ts';
 import type { Side } from '../catalogue/types.ts';
 
 export interface Scenario {
@@ -12,6 +13,8 @@ export interface Scenario {
   readonly supply: ScenarioSupply;
   readonly poles: readonly ScenarioPole[];
   readonly spans: readonly ScenarioSpan[];
+  /** Secondary conductors from pole to pole, that tie two transformers' secondaries together. */
+  readonly secondaries?: readonly ScenarioSecondary[];
   readonly equipment: readonly ScenarioEquipment[];
   readonly premises: readonly ScenarioPremises[];
   readonly crew: ScenarioCrew;
@@ -63,16 +66,24 @@ export interface ScenarioSite {
 }
 
 export interface ScenarioSupply {
-  /** Phase-to-phase and phase-to-ground volts of the nominal system. */
+  /** Phase-to-phase and phase-to-ground volts of the nominal system; of a delta, to its star point. */
   readonly system: string;
   readonly lineVolts: number;
   readonly phaseVolts: number;
   readonly circuit: string;
   /** Where the source feeds in, a net of a pole: 'p1.main'. */
   readonly at: string;
-  /** Available phase-to-ground fault current there, amperes, and X/R. */
+  /** Available phase-to-ground fault current there, amperes, and X/R; of a delta, of three phases. */
   readonly faultAmps: number;
   readonly xOverR: number;
+  /** Nothing grounds the system. */
+  readonly delta?: true;
+  /** Phases that come in, each on its own net; one without a letter if not said. */
+  readonly phases?: Phases;
+  /** Fault current of three phases, amperes; like the one to ground if not said. */
+  readonly threePhaseAmps?: number;
+  /** The upstream device as a recloser of the scene, out of sight. */
+  readonly recloser?: { readonly pickUpA: number; readonly fast: number; readonly blocked: boolean };
   readonly upstream: {
     readonly name: string;
     readonly customers: number;
@@ -89,7 +100,7 @@ export interface ScenarioPole {
   readonly y: number;
   readonly lengthM: number;
   readonly class: string;
-  readonly framing: 'tap' | 'tangent' | 'deadend';
+  readonly framing: 'tap' | 'tangent' | 'deadend' | 'arm' | 'arm-tap' | 'arm-deadend';
 }
 
 export interface ScenarioSpan {
@@ -99,6 +110,17 @@ export interface ScenarioSpan {
   readonly to: string;
   readonly conductor: string;
   readonly neutral: string;
+  readonly sagM: number;
+  /** Phases that it carries, each from net to net; one without a letter if not said. */
+  readonly phases?: Phases;
+  /** A single conductor beside others: metres toward the field from the pole, and below its roof. */
+  readonly beside?: { readonly across: number; readonly below: number };
+}
+
+export interface ScenarioSecondary {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
   readonly sagM: number;
 }
 
@@ -126,12 +148,20 @@ export interface ScenarioPremises {
   readonly loadW: readonly [number, number, number];
   readonly main: 'closed' | 'open';
   readonly own?: {
-    readonly kind: 'generator';
+    readonly kind: 'generator' | 'governed-generator' | 'photovoltaic' | 'battery';
     readonly kva: number;
-    /** Cabled into the panel with nothing between, or by a transfer switch and its position. */
-    readonly connection: 'panel-cord' | 'transfer-switch';
+    /** Cabled into the panel with nothing between, or by a transfer switch and its position; and less usual ways. */
+    readonly connection:
+      | 'panel-cord'
+      | 'transfer-switch'
+      | 'neutral-transfer-switch'
+      | 'interlock'
+      | 'panel-breaker'
+      | 'none';
     readonly transfer?: 'utility' | 'generator';
     readonly running: boolean;
+    /** An inverter that holds its voltage without the line. */
+    readonly islands?: boolean;
     readonly place: string;
   };
   /** What the customer answers, by topic. */

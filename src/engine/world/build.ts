@@ -1,26 +1,47 @@
 /** Scenario to World: the one door between what is written and what runs. The Scenario has been checked; nobody checks again. */
+import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { seedFrom } from '../math/random.ts';
-import type { Scenario, ScenarioFault } from '../scenario/types.ts';
+import type { Scenario, ScenarioEquipment, ScenarioFault, ScenarioPole } from '../scenario/types.ts';
+import { armParts, besideParts, isArm } from './armParts.ts';
+import { lineParts, secondaryParts } from './lineParts.ts';
 import { equipmentParts, framingParts } from './poleParts.ts';
 import { premisesParts } from './premisesParts.ts';
-import { sourcePart, spanParts } from './spanParts.ts';
 import { standsOf } from './stands.ts';
+import { supplyParts } from './supplyParts.ts';
 import type { LaidFault, Part, Person, Tool, World } from './types.ts';
 
 const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
   a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
+/** A transformer is rated for the system unless it says otherwise: phase volts, across two phases line volts. */
+const ratedFor = ({ supply }: Scenario, item: ScenarioEquipment): ScenarioEquipment => {
+  const { terminals, values } = componentKind(item.kind);
+  if (values.primaryVolts === undefined) return item;
+  const primaryVolts = terminals.includes('h2') ? supply.lineVolts : supply.phaseVolts;
+  return { ...item, values: { primaryVolts, ...item.values } };
+};
+
+/** A delta has no neutral along the line. */
+const onFraming = (scenario: Scenario, pole: ScenarioPole): readonly Part[] => {
+  const parts = isArm(pole) ? armParts(scenario, pole) : framingParts(pole);
+  return scenario.supply.delta ? parts.filter(({ kind }) => kind !== 'neutral-spool') : parts;
+};
+
 /** Every part before faults are laid, sorted by id. */
 const bareParts = (scenario: Scenario): readonly Part[] =>
   [
-    sourcePart(scenario),
+    ...supplyParts(scenario),
     ...scenario.poles.flatMap((pole) => [
-      ...framingParts(pole),
-      ...scenario.equipment.filter((item) => item.pole === pole.id).flatMap((item) => equipmentParts(pole, item)),
+      ...onFraming(scenario, pole),
+      ...scenario.equipment
+        .filter((item) => item.pole === pole.id)
+        .flatMap((item) => equipmentParts(pole, ratedFor(scenario, item))),
     ]),
-    ...scenario.spans.flatMap((span) => spanParts(scenario, span)),
+    ...besideParts(scenario),
+    ...lineParts(scenario),
+    ...secondaryParts(scenario),
     ...scenario.premises.flatMap((premises) => {
       const pole = scenario.poles.find(({ id }) => id === premises.from);
       if (pole === undefined) throw new Error(`no pole ${premises.from}`);

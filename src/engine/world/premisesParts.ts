@@ -23,21 +23,57 @@ const ownParts = (premises: ScenarioPremises, side: 1 | -1, on: On): readonly Pa
   const { own, x, y } = premises;
   if (own === undefined) return [];
   const wall = y + side * 3.05;
-  const set = on('generator', 'generator', [x + 8.2, y + side * 2.4, 0], {
+  const azimuth = side === 1 ? Math.PI : 0;
+  const lever = (): readonly Part[] =>
+    own.connection === 'transfer-switch' || own.connection === 'neutral-transfer-switch'
+      ? [
+          on('transfer-switch', own.connection, [x - 1.2, wall, 1.5], {
+            azimuth,
+            state: { position: own.transfer ?? 'utility' },
+          }),
+        ]
+      : [];
+  if (own.kind === 'photovoltaic' || own.kind === 'battery') {
+    const run = !own.running ? 'stopped' : own.islands ? 'holding' : 'following';
+    return [
+      on(own.kind, `${own.kind}-plant`, [x + 0.6, wall, 1.6], {
+        azimuth,
+        state: { run, islanding: own.islands ? 'holds' : 'trips' },
+        values: { va: own.kva * 1000 },
+        ...(own.connection === 'transfer-switch' ? { nets: { bus1: 'g1', bus2: 'g2' } } : {}),
+      }),
+      ...lever(),
+    ];
+  }
+  const set = on('generator', own.kind, [x + 8.2, y + side * 2.4, 0], {
     state: { run: own.running ? 'running' : 'stopped' },
     values: { va: own.kva * 1000 },
+    nets: setNets[own.connection] ?? {},
   });
   const shed = on('outbuilding', 'outbuilding', [x + 9, y, 0]);
   return own.connection === 'panel-cord'
-    ? [set, shed, on('cord', 'panel-cord', [x + 1.2, wall, 0.9], { azimuth: side === 1 ? Math.PI : 0 })]
-    : [
-        set,
-        shed,
-        on('transfer-switch', 'transfer-switch', [x - 1.2, wall, 1.5], {
-          azimuth: side === 1 ? Math.PI : 0,
-          state: { position: own.transfer ?? 'utility' },
-        }),
-      ];
+    ? [set, shed, on('cord', 'panel-cord', [x + 1.2, wall, 0.9], { azimuth })]
+    : [set, shed, ...lever()];
+};
+
+/** Where a set's leads end, if not at the house's ordinary nets. */
+const setNets: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'neutral-transfer-switch': { n: 'g0' },
+  none: { g1: '$id.g1', g2: '$id.g2', n: '$id.n' },
+};
+
+/** The main breaker, or main and inlet under one slide; behind a transfer switch it feeds the switch. */
+const mainOf = ({ own, main }: ScenarioPremises, at: Vec3, azimuth: number, on: On): Part => {
+  if (own?.connection === 'interlock') {
+    const position = own.transfer === 'generator' ? 'inlet' : main === 'closed' ? 'main' : 'off';
+    return on('main', 'interlocked-main', at, { azimuth, state: { position } });
+  }
+  const isSwitched = own?.connection === 'transfer-switch' || own?.connection === 'neutral-transfer-switch';
+  return on('main', 'main-breaker', at, {
+    azimuth,
+    state: { position: main },
+    ...(isSwitched ? { nets: { bus1: 't1', bus2: 't2' } } : {}),
+  });
 };
 
 /** Parts of one premises; behind a transfer switch the main feeds the switch and the switch the bus. */
@@ -58,11 +94,7 @@ export const premisesParts = (premises: ScenarioPremises, pole: ScenarioPole): r
       values: { lengthM: hypot(head[0] - from[0], head[1] - from[1]), sagM: 0.6 },
     }),
     on('meter', 'meter', [x - 2, wall, 1.6], { azimuth }),
-    on('main', 'main-breaker', [x - 0.4, wall, 1.5], {
-      azimuth,
-      state: { position: premises.main },
-      ...(premises.own?.connection === 'transfer-switch' ? { nets: { bus1: 't1', bus2: 't2' } } : {}),
-    }),
+    mainOf(premises, [x - 0.4, wall, 1.5], azimuth, on),
     on('load', 'household-load', [x, y, 1], {
       values: { leg1W: premises.loadW[0], leg2W: premises.loadW[1], bothW: premises.loadW[2] },
     }),

@@ -5,14 +5,15 @@ import { partForm } from './partForm.ts';
 import { heightOf, neutralBelow } from './poleParts.ts';
 import type { Part } from './types.ts';
 
-const poleOf = (scenario: Scenario, net: string): ScenarioPole => {
+/** The pole of a net. */
+export const poleOf = (scenario: Scenario, net: string): ScenarioPole => {
   const pole = scenario.poles.find(({ id }) => net.startsWith(`${id}.`));
   if (pole === undefined) throw new Error(`no pole of net ${net}`);
   return pole;
 };
 
 /** On a pin it lies above the roof, dead-ended it leaves a little below. */
-const phaseHeight = (pole: ScenarioPole, net: string): number =>
+export const phaseHeight = (pole: ScenarioPole, net: string): number =>
   pole.framing === 'tangent' || net.endsWith('.main') ? heightOf(pole) + 0.3 : heightOf(pole) - 0.15;
 
 /** Phase and neutral conductor of a span, as seen from its source end. */

@@ -26,7 +26,7 @@ it('loses nothing on its way through JSON', () => {
 });
 
 /** Worlds of every scenario that is shipped or kept for tests, the bad ones apart. */
-const worlds = ['scenarios', 'tests/scenarios'].flatMap((place) =>
+const worlds = ['scenarios', 'tests/scenarios', 'tests/scenarios/models'].flatMap((place) =>
   readdirSync(join(root, place))
     .filter((name) => name.endsWith('.yaml') && !name.startsWith('bad-'))
     .map((name) => built(readFileSync(join(root, place, name), 'utf8'))),

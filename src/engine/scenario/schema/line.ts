@@ -1,8 +1,9 @@
 /** Poles and spans, as written. */
 import { z } from 'zod';
 import { conductorNames } from '../../catalogue/conductorNames.ts';
+import { phaseWords } from '../../catalogue/phaseNets.ts';
 import { byCodeUnit } from '../order.ts';
-import type { ScenarioPole, ScenarioSpan } from '../types.ts';
+import type { ScenarioPole, ScenarioSecondary, ScenarioSpan } from '../types.ts';
 import { choice, defined, dotted, fieldNotes, group, id, quantity, text } from './field.ts';
 
 /** ANSI O5.1 pole classes, strongest first. */
@@ -26,8 +27,8 @@ export const poleSchema = group('A pole and how it is framed.', {
   y: place('Position across the line, toward the field side; minus is the road side.', '0 m').prefault('0 m'),
   length: quantity('length', { doc: 'Whole length, butt to top.', example: '40 ft', from: '5 m', to: '30 m' }),
   class: poleClass.prefault(4),
-  framing: choice(['tap', 'tangent', 'deadend'], {
-    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy.',
+  framing: choice(['tap', 'tangent', 'deadend', 'arm', 'arm-tap', 'arm-deadend'], {
+    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy; on an arm alike.',
     example: 'tangent',
   }),
 }).transform(
@@ -42,6 +43,19 @@ export const poleSchema = group('A pole and how it is framed.', {
   }),
 ) satisfies z.ZodType<ScenarioPole>;
 
+const beside = group('Where a single conductor hangs that is not the only one; it brings its insulators along.', {
+  across: place('From the middle of the pole toward the field side; minus is the road side.', '0.6 m'),
+  below: quantity('length', { doc: 'How far below the roof of the pole.', example: '1.2 m', from: '0 m', to: '10 m' }),
+});
+
+/** Secondary conductors of the written form. */
+export const secondarySchema = group("Secondary conductors from pole to pole, between two transformers' low sides.", {
+  id: id({ doc: 'Short id.', example: 'q1' }),
+  from: id({ doc: 'Pole toward the source.', example: 'p2' }),
+  to: id({ doc: 'Pole toward the load.', example: 'p3' }),
+  sag: quantity('length', { doc: 'Sag at mid-span.', example: '2 ft', from: '1 cm', to: '20 m' }),
+}).transform(({ sag, ...ends }): ScenarioSecondary => ({ ...ends, sagM: sag })) satisfies z.ZodType<ScenarioSecondary>;
+
 /** A span of the written form to `ScenarioSpan`. */
 export const spanSchema = group('A span between two poles: a phase conductor, and the neutral below it.', {
   id: id({ doc: 'Short id; its conductors begin with it.', example: 's1' }),
@@ -53,6 +67,11 @@ export const spanSchema = group('A span between two poles: a phase conductor, an
     example: 'Swan',
   }).optional(),
   sag: quantity('length', { doc: 'Sag at mid-span.', example: '2 ft', from: '1 cm', to: '20 m' }),
+  phases: choice(phaseWords, {
+    doc: 'Phases that it carries, each between the nets with its letter; one between the nets themselves if left out.',
+    example: 'abc',
+  }).optional(),
+  beside: beside.optional(),
 }).transform(
   (span): ScenarioSpan =>
     defined({
@@ -62,5 +81,7 @@ export const spanSchema = group('A span between two poles: a phase conductor, an
       conductor: span.conductor,
       neutral: span.neutral ?? span.conductor,
       sagM: span.sag,
+      phases: span.phases,
+      beside: span.beside,
     }),
 ) satisfies z.ZodType<ScenarioSpan>;

@@ -14,20 +14,27 @@ const load = group('What is switched on.', {
 });
 
 const own = group("The customer's own source.", {
-  kind: choice(['generator'], { doc: 'What it is.', example: 'generator' }),
-  rating: quantity('apparentPower', { doc: 'Rated output.', example: '7 kVA', from: '0.5 kVA', to: '100 kVA' }),
-  connection: choice(['panel-cord', 'transfer-switch'], {
-    doc: 'Cabled into the panel with nothing between, or through a transfer switch.',
-    example: 'panel-cord',
+  kind: choice(['generator', 'governed-generator', 'photovoltaic', 'battery'], {
+    doc: 'What it is; a governed generator has an engine that can be overloaded.',
+    example: 'generator',
   }),
+  rating: quantity('apparentPower', { doc: 'Rated output.', example: '7 kVA', from: '0.5 kVA', to: '100 kVA' }),
+  connection: choice(
+    ['panel-cord', 'transfer-switch', 'neutral-transfer-switch', 'interlock', 'panel-breaker', 'none'],
+    {
+      doc: 'Cabled into the panel with nothing between, through a transfer switch (one may take the neutral along), an interlocked inlet, a breaker of the panel (inverters), or not at all.',
+      example: 'panel-cord',
+    },
+  ),
   transfer: choice(['utility', 'generator'], {
-    doc: 'Where the transfer switch stands; needed with a transfer switch only.',
+    doc: 'Where the transfer switch or interlock stands; needed with those only.',
     example: 'generator',
   }).optional(),
   running: flag({ doc: 'Whether it runs when the crew arrives.', example: true }),
+  islands: flag({ doc: 'Whether an inverter holds its voltage without the line.', example: false }).optional(),
   place: text({ doc: 'Where it stands.', example: 'in the outbuilding', most: 80 }),
-}).transform(({ kind, rating, connection, transfer, running, place: where }) =>
-  defined({ kind, kva: rating / 1000, connection, transfer, running, place: where }),
+}).transform(({ kind, rating, connection, transfer, running, islands, place: where }) =>
+  defined({ kind, kva: rating / 1000, connection, transfer, running, islands, place: where }),
 );
 
 /** Premises of the written form to `ScenarioPremises`. */
