@@ -213,7 +213,8 @@ export const BenchPage = ({ scenarios, back }: BenchPageProps) => {
               Back to the start
             </button>
           </div>
-          <p>
+          {offered && <p class="print-only">{offered.scenario.title}, as the devices stand in the drawing.</p>}
+          <p class="not-printed">
             Open, close, ground, start, stop, and read what the circuit then does. The bench hides no fault: take the
             drill first.
           </p>

@@ -8,7 +8,7 @@ import { partById } from '../../engine/world/edit.ts';
 import type { Part, PointId } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import { amperesIn, type Bench, electricalFaults, isBare, isClosed, readBus } from './bench.ts';
-import { ampsOf, edgeName, groupWords, liveWords, stateWords, touchOf, voltsOf } from './benchWords.ts';
+import { ampsOf, busName, edgeName, groupWords, liveWords, stateWords, touchOf, voltsOf } from './benchWords.ts';
 import type { Bus, CircuitGraph, Edge } from './circuitGraph.ts';
 
 export interface BenchActions {
@@ -78,7 +78,7 @@ const BusStrip = ({
   return (
     <>
       <div>
-        <h2>{capital(pointWords(bench.world, worst.point))}</h2>
+        <h2>{busName(bench.world, bus)}</h2>
         <p class="reading">
           {legs.length > 1 ? `Legs ${legs.map((leg) => voltsOf(leg.volts)).join(' and ')}` : voltsOf(worst.volts)} to
           the ground beside it: <strong>{liveWords(worst)}</strong>

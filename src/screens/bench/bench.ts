@@ -10,7 +10,8 @@ import type { SolvedCircuit } from '../../engine/circuit/solveCircuit.ts';
 import type { Operation, PointState } from '../../engine/circuit/types.ts';
 import { partById, withoutFault, withPart } from '../../engine/world/edit.ts';
 import type { LaidFault, Part, PointId, World } from '../../engine/world/types.ts';
-import { type Bus, branchesIn, type Edge, isWorking, statesOf } from './circuitGraph.ts';
+import type { Bus, Edge } from './circuitGraph.ts';
+import { branchesIn, isWorking, statesOf } from './partBranches.ts';
 
 /** The bench after a change. */
 export interface Bench {

@@ -9,7 +9,7 @@ import { findPart, partById } from '../../engine/world/edit.ts';
 import type { Part, World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import type { Bench } from './bench.ts';
-import type { Edge } from './circuitGraph.ts';
+import type { Bus, Edge } from './circuitGraph.ts';
 
 /** Currents below this are said to be none, amperes. */
 const NOTHING = 1e-6;
@@ -70,6 +70,22 @@ export const edgeName = (world: World, edge: Edge): string => {
   if (edge.symbol === 'breaker' && edge.words === 'breaker') return `Breaker of ${name}`;
   if (edge.words === 'neutral' || edge.words.startsWith('to ')) return `${capital(name)} (${edge.words})`;
   return capital(name);
+};
+
+const listed = (words: readonly string[]): string => words.join(' and ');
+
+/** 'Neutral, pole QR-14', 'X1 and X3, pole QR-14': the net's own name and whose it is. */
+export const busName = (world: World, { legs, owner }: Bus): string => {
+  const own = legs.map(([net = '']) => net.slice(net.lastIndexOf('.') + 1));
+  const names = own.map((name) => (/\d/.test(name) ? name.toUpperCase() : name));
+  return `${capital(listed(names))}, ${placeWords(world, owner)}`;
+};
+
+/** What a pole or premises is called: the end of its parts' names. */
+export const placeWords = (world: World, id: string): string => {
+  const part = world.parts.find((each) => each.pole === id || each.premises === id);
+  const comma = part?.name.lastIndexOf(', ') ?? -1;
+  return part === undefined || comma < 0 ? id : part.name.slice(comma + 2);
 };
 
 /** What operated, at how much, in which time; read from the part as it stood before. */

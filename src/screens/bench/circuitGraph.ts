@@ -5,13 +5,13 @@
  */
 import { componentKind } from '../../engine/catalogue/components.ts';
 import { faultKind } from '../../engine/catalogue/faults.ts';
-import type { Branch } from '../../engine/catalogue/types.ts';
 import { byId, netAt, netOf } from '../../engine/circuit/elementsOf.ts';
-import type { Complex } from '../../engine/math/complex.ts';
 import { EARTH } from '../../engine/network/types.ts';
 import { placeOn } from '../../engine/world/edit.ts';
 import type { Part, PointId, World } from '../../engine/world/types.ts';
 import { groupBy } from './groupBy.ts';
+import { isJoint, joinLegs, pairKey, Unions } from './netUnions.ts';
+import { branchesIn, size } from './partBranches.ts';
 import { SHOWN_SIEMENS, type SymbolName, symbolOf, symbolWords } from './symbolOf.ts';
 
 /** Metal at one voltage, or nearly: a bar of the diagram. */
@@ -21,7 +21,7 @@ export interface Bus {
   readonly owner: string;
   /** Nets in it; each hot leg is a list of its own. */
   readonly legs: readonly (readonly string[])[];
-  /** Every terminal on it, bare ones first. */
+  /** Every terminal on it, bare ones first, of those the owner's own. */
   readonly points: readonly PointId[];
 }
 
@@ -51,102 +51,6 @@ export interface CircuitGraph {
   readonly edges: readonly Edge[];
   readonly busOf: ReadonlyMap<string, string>;
 }
-
-const size = ({ re, im }: Complex): number => Math.hypot(re, im);
-
-/** A joint that makes two nets one has less than this, ohms. */
-const JOINT_OHMS = 0.05;
-
-/** All states that the part may be in. */
-export const statesOf = (part: Part): readonly Part['state'][] =>
-  Object.entries(componentKind(part.kind).states).reduce<readonly Part['state'][]>(
-    (all, [name, values]) => all.flatMap((state) => values.map((value) => ({ ...state, [name]: value }))),
-    [{}],
-  );
-
-/** A source that drives nothing counts as one that is off. */
-export const isWorking = (branch: Branch): boolean => branch.type !== 'source' || size(branch.emf) > 0;
-
-interface Known {
-  readonly branch: Branch;
-  /** Name of the state that opens it. */
-  readonly state: string | null;
-}
-
-/** Every branch that the part has in any state, faults apart, and the state that it hangs on. */
-export const branchesIn = (part: Part): readonly Known[] => {
-  const { branches, states } = componentKind(part.kind);
-  const all = statesOf(part).map((state) => ({ state, has: branches({ ...part, state }) }));
-  const names = new Set(all.flatMap(({ has }) => has.map(({ name }) => name)));
-  return [...names].flatMap((name) => {
-    const holds = all.filter(({ has }) => has.some((branch) => branch.name === name && isWorking(branch)));
-    const branch = (holds[0] ?? all.find(({ has }) => has.some((each) => each.name === name)))?.has.find(
-      (each) => each.name === name,
-    );
-    const hangsOn = Object.keys(states).filter(
-      (state) => new Set(holds.map((each) => each.state[state])).size < (states[state]?.length ?? 0),
-    );
-    return branch ? [{ branch, state: hangsOn[0] ?? null }] : [];
-  });
-};
-
-class Unions {
-  private readonly parent = new Map<string, string>();
-  root(net: string): string {
-    const up = this.parent.get(net);
-    return up === undefined || up === net ? net : this.root(up);
-  }
-  join(a: string, b: string): void {
-    const [x, y] = [this.root(a), this.root(b)].sort();
-    if (x !== y && x !== undefined && y !== undefined) this.parent.set(y, x);
-  }
-  copy(): Unions {
-    const made = new Unions();
-    for (const [a, b] of this.parent) made.parent.set(a, b);
-    return made;
-  }
-}
-
-const isJoint = (part: Part, { branch, state }: Known): boolean =>
-  branch.type === 'series' &&
-  branch.protects === undefined &&
-  state === null &&
-  part.end === null &&
-  size(branch.z) < JOINT_OHMS &&
-  !branch.between.includes(EARTH);
-
-const pairKey = (a: string, b: string): string => [a, b].sort().join(' ');
-
-/** Hot legs of one service: terminals numbered alike, unless a winding or a source stands between them. */
-const joinLegs = (parts: readonly Part[], unions: Unions): void => {
-  const apart = new Set<string>();
-  for (const part of parts) {
-    for (const { branch } of branchesIn(part)) {
-      const pairs =
-        branch.type === 'transformer'
-          ? branch.windings.map(({ between }) => between)
-          : branch.type === 'source'
-            ? [branch.between]
-            : [];
-      for (const [a, b] of pairs) apart.add(pairKey(unions.root(netOf(part, a)), unions.root(netOf(part, b))));
-    }
-  }
-  const before = unions.copy();
-  for (const part of parts) {
-    const stems = groupBy(
-      Object.keys(part.nets).filter((terminal) => /\d$/.test(terminal)),
-      (terminal) => terminal.replace(/\d+$/, ''),
-    );
-    for (const terminals of stems.values()) {
-      for (const a of terminals) {
-        for (const b of terminals) {
-          const nets = [netOf(part, a), netOf(part, b)] as const;
-          if (a < b && !apart.has(pairKey(before.root(nets[0]), before.root(nets[1])))) unions.join(...nets);
-        }
-      }
-    }
-  }
-};
 
 const heightOf = (part: Part, terminal: string): number | null => {
   const kind = componentKind(part.kind);
@@ -256,6 +160,8 @@ export const graphOf = (world: World): CircuitGraph => {
   return withBuses(parts, [...edges.values()], joints, unions);
 };
 
+const ownerOfNet = (net: string): string => net.split('.')[0] ?? net;
+
 const withBuses = (parts: readonly Part[], edges: readonly Edge[], joints: Unions, unions: Unions): CircuitGraph => {
   const tied = new Set(edges.flatMap(({ from, to }) => [from, to]));
   const nets = [...new Set(parts.flatMap((part) => Object.values(part.nets)))].filter((net) => net !== EARTH).sort();
@@ -266,14 +172,17 @@ const withBuses = (parts: readonly Part[], edges: readonly Edge[], joints: Union
     const points = parts.flatMap((part) =>
       Object.entries(part.nets)
         .filter(([, net]) => members.includes(net))
-        .map(([terminal]) => ({ id: `${part.id}/${terminal}`, bare: bare(part, terminal) })),
+        .map(([terminal]) => ({
+          id: `${part.id}/${terminal}`,
+          rank: (bare(part, terminal) ? 0 : 2) + (ownerOf(part) === ownerOfNet(id) ? 0 : 1),
+        })),
     );
     return [
       {
         id,
-        owner: id.split('.')[0] ?? id,
+        owner: ownerOfNet(id),
         legs: [...groupBy(members, (net) => joints.root(net)).values()],
-        points: [...points.filter((point) => point.bare), ...points.filter((point) => !point.bare)].map((p) => p.id),
+        points: points.sort((a, b) => a.rank - b.rank).map((point) => point.id),
       },
     ];
   });

@@ -7,9 +7,11 @@ import { componentKind } from '../../engine/catalogue/components.ts';
 import { EARTH } from '../../engine/network/types.ts';
 import { partById } from '../../engine/world/edit.ts';
 import type { World } from '../../engine/world/types.ts';
+import { placeWords } from './benchWords.ts';
 import type { Bus, CircuitGraph, Edge } from './circuitGraph.ts';
 import { graphOf } from './circuitGraph.ts';
-import { type Block, blocksOf, touchedBy } from './lanes.ts';
+import { type Block, blocksOf } from './lanes.ts';
+import { levelled } from './levelled.ts';
 import { type Hung, hang, isSpan, levelsOf } from './levels.ts';
 
 /** A bus on a sheet; its words stand right of `labelX`, one line above the bar and one below. */
@@ -84,12 +86,6 @@ const READING = '888 mA';
 const VOLTS = '8.88 kV';
 const HELD = 'not live';
 
-const blockTitle = (world: World, id: string): string => {
-  const part = world.parts.find((each) => each.pole === id || each.premises === id);
-  const comma = part?.name.lastIndexOf(', ') ?? -1;
-  return part === undefined || comma < 0 ? id : part.name.slice(comma + 2);
-};
-
 interface Plan {
   readonly world: World;
   readonly graph: CircuitGraph;
@@ -97,57 +93,6 @@ interface Plan {
   readonly blocks: readonly Block[];
   readonly levels: ReadonlyMap<string, number>;
 }
-
-const rangeOf = (touched: readonly number[]): readonly [number, number] => [Math.min(...touched), Math.max(...touched)];
-
-/** Buses that spans tie together lie on one line of the page and take its whole length. */
-const spannedRanges = ({ graph, blocks }: Pick<Plan, 'graph' | 'blocks'>): ReadonlyMap<string, readonly number[]> => {
-  const touched = new Map(touchedBy(blocks));
-  const firstLane = new Map<string, number>();
-  let at = 0;
-  for (const block of blocks) {
-    firstLane.set(block.id, at);
-    at += block.lanes.length;
-  }
-  for (const { id, owner } of graph.buses) if (!touched.has(id)) touched.set(id, [firstLane.get(owner) ?? 0]);
-  return touched;
-};
-
-/** Bars of one level side by side, no two over each other: what would overlap goes a level down. */
-const levelled = (
-  graph: CircuitGraph,
-  hung: readonly Hung[],
-  blocks: readonly Block[],
-): ReadonlyMap<string, number> => {
-  const least = new Map<string, number>();
-  const touched = spannedRanges({ graph, blocks });
-  const spans = graph.edges.filter(isSpan);
-  const line = (bus: string, seen: Set<string> = new Set()): ReadonlySet<string> => {
-    if (seen.has(bus)) return seen;
-    seen.add(bus);
-    for (const { from, to } of spans) {
-      if (from === bus) line(to, seen);
-      else if (to === bus) line(from, seen);
-    }
-    return seen;
-  };
-  const lines = new Map(graph.buses.map(({ id }) => [id, line(id)]));
-  const range = (bus: string) => rangeOf([...(lines.get(bus) ?? [])].flatMap((each) => touched.get(each) ?? []));
-  const weight = (bus: string): number => lines.get(bus)?.size ?? 1;
-  for (let round = 0; round < 400; round += 1) {
-    const levels = levelsOf(graph, hung, least);
-    const clash = graph.buses.flatMap((a) =>
-      graph.buses.flatMap((b) => {
-        if (a.id >= b.id || levels.get(a.id) !== levels.get(b.id) || lines.get(a.id)?.has(b.id)) return [];
-        const [[a1, a2], [b1, b2]] = [range(a.id), range(b.id)];
-        return a1 <= b2 && b1 <= a2 ? [weight(a.id) >= weight(b.id) ? b.id : a.id] : [];
-      }),
-    )[0];
-    if (clash === undefined) return levels;
-    least.set(clash, (levels.get(clash) ?? 0) + 1);
-  }
-  throw new Error('the one-line finds no level for a bus');
-};
 
 /** The lines that an edge may need beside its symbol, at their longest. */
 const linesOf = (world: World, edge: Edge): readonly string[] => {
@@ -184,7 +129,7 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
   const laneX: number[] = [];
   which.forEach((block, at) => {
     if (whole && at > 0 && block.isPole) x += BORDER;
-    const name = blockTitle(world, block.id);
+    const name = placeWords(world, block.id);
     heads.push({ id: block.id, title: name, x: x + 4 });
     const begin = x;
     for (const edges of block.lanes) {
@@ -207,7 +152,7 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
           return owner === undefined || owners.has(owner) ? [] : [owner];
         });
       const next = owners.has(bus.owner) ? [...new Set(far)] : [bus.owner];
-      return [bus.id, next.map((owner) => blockTitle(world, owner))];
+      return [bus.id, next.map((owner) => placeWords(world, owner))];
     }),
   );
   const width = x + (whole ? 4 : 14);
@@ -256,24 +201,6 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
     };
   });
   const barOf = (bus: string) => placedBuses.find((each) => each.bus.id === bus);
-  const hanging = here.flatMap(({ edges }, at) =>
-    edges.map((each): PlacedEdge => {
-      const { edge, upper, lower } = each;
-      const symbolY = middle(gapOf(each));
-      const y1 = rowY(upper);
-      const y2 = lower === EARTH ? symbolY + 14 : rowY(lower);
-      const laneAt = laneX[at] ?? 0;
-      const hops = placedBuses
-        .filter((bus) => bus.y > y1 && bus.y < y2 && bus.x1 < laneAt && laneAt < bus.x2)
-        .map((bus) => bus.y);
-      const before = here[at - 1]?.edges.some(
-        (other) => other.edge.symbol === 'primary' && other.edge.part === edge.part,
-      );
-      const coreX = edge.symbol === 'secondary' && before ? (laneX[at - 1] ?? null) : null;
-      const lines = edge.symbol === 'primary' ? [] : wrapped(edge.words);
-      return { edge, upper, lower, x: laneAt, y1, y2, symbolY, lines, hops, x2: null, coreX };
-    }),
-  );
   const across = graph.edges.filter(isSpan).flatMap((edge): PlacedEdge[] => {
     const [a, b] = [barOf(edge.from), barOf(edge.to)];
     if (!whole || !a || !b) return [];
@@ -282,6 +209,25 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
     const head = heads.find((each) => each.id === right.bus.owner);
     return [{ ...common, x: left.x2, x2: right.x1, y1: left.y, y2: right.y, symbolY: (head?.x ?? right.x1) - BORDER }];
   });
+  const hanging = here.flatMap(({ edges }, at) =>
+    edges.map((each): PlacedEdge => {
+      const { edge, upper, lower } = each;
+      const symbolY = middle(gapOf(each));
+      const y1 = rowY(upper);
+      const y2 = lower === EARTH ? symbolY + 14 : rowY(lower);
+      const laneAt = laneX[at] ?? 0;
+      const bars = [...placedBuses, ...across.map((span) => ({ x1: span.x, x2: span.x2 ?? span.x, y: span.y1 }))];
+      const hops = bars
+        .filter((bar) => bar.y > y1 && bar.y < y2 && bar.x1 < laneAt && laneAt < bar.x2)
+        .map((bar) => bar.y);
+      const before = here[at - 1]?.edges.some(
+        (other) => other.edge.symbol === 'primary' && other.edge.part === edge.part,
+      );
+      const coreX = edge.symbol === 'secondary' && before ? (laneX[at - 1] ?? null) : null;
+      const lines = edge.symbol === 'primary' ? [] : wrapped(edge.words);
+      return { edge, upper, lower, x: laneAt, y1, y2, symbolY, lines, hops, x2: null, coreX };
+    }),
+  );
   return { id, title, width, height, heads, buses: placedBuses, edges: [...across, ...hanging] };
 };
 
@@ -294,6 +240,6 @@ export const layOut = (world: World): Layout => {
   return {
     graph,
     wide: sheetOf(plan, blocks, 'whole', 'The whole circuit'),
-    narrow: blocks.map((block) => sheetOf(plan, [block], block.id, blockTitle(world, block.id))),
+    narrow: blocks.map((block) => sheetOf(plan, [block], block.id, placeWords(world, block.id))),
   };
 };

@@ -26,11 +26,9 @@ const Contact = ({ closed, children }: { closed: boolean; children?: ComponentCh
   </>
 );
 
-const Letter = ({ children }: { children: ComponentChildren }) => (
-  <text class="in-symbol" y="4" text-anchor="middle">
-    {children}
-  </text>
-);
+/** G and Wh as strokes: they are part of the symbol, not words. */
+const G = 'M4.6 -3.4A5.6 5.6 0 1 0 5.6 1.2H1.4';
+const WH = 'M-8 -4L-6 4L-4 -2L-2 4L0 -4M2.6 -5V4M2.6 0.6C2.8 -1.6 6.8 -1.8 6.8 1V4';
 
 const Coil = ({ side }: { side: 1 | -1 }) => {
   const sweep = side === 1 ? 1 : 0;
@@ -60,7 +58,7 @@ const drawn: Readonly<Record<SymbolName, (closed: boolean) => ComponentChildren>
     <>
       <Leads from={12} to={12} />
       <circle r="12" class={closed ? 'body' : 'body idle'} />
-      <Letter>G</Letter>
+      <path d={G} />
     </>
   ),
   disconnector: (closed) => (
@@ -96,7 +94,7 @@ const drawn: Readonly<Record<SymbolName, (closed: boolean) => ComponentChildren>
     <>
       <Leads from={closed ? 12 : 15} to={closed ? 12 : 15} />
       <circle r="12" class={closed ? 'body' : 'body idle'} />
-      {closed ? <Letter>Wh</Letter> : <path d="M-5 -15H5M-5 15H5" />}
+      {closed ? <path d={WH} /> : <path d="M-5 -15H5M-5 15H5" />}
     </>
   ),
   arrester: () => (

@@ -9,7 +9,7 @@ import { formatNumber } from '../../engine/units/formatQuantity.ts';
 import type { Part, PointId, World } from '../../engine/world/types.ts';
 import type { Bench } from './bench.ts';
 import { ampsOf, groupWords, operationWords, voltsOf } from './benchWords.ts';
-import { branchesIn } from './circuitGraph.ts';
+import { branchesIn } from './partBranches.ts';
 
 export interface Why {
   readonly part: string;

@@ -1,0 +1,41 @@
+/** The branches that a part may have, whatever its state, and the state that each hangs on. */
+import { componentKind } from '../../engine/catalogue/components.ts';
+import type { Branch } from '../../engine/catalogue/types.ts';
+import type { Complex } from '../../engine/math/complex.ts';
+import type { Part } from '../../engine/world/types.ts';
+
+/** Magnitude of a phasor. */
+export const size = ({ re, im }: Complex): number => Math.hypot(re, im);
+/** All states that the part may be in. */
+export const statesOf = (part: Part): readonly Part['state'][] =>
+  Object.entries(componentKind(part.kind).states).reduce<readonly Part['state'][]>(
+    (all, [name, values]) => all.flatMap((state) => values.map((value) => ({ ...state, [name]: value }))),
+    [{}],
+  );
+
+/** A source that drives nothing counts as one that is off. */
+export const isWorking = (branch: Branch): boolean => branch.type !== 'source' || size(branch.emf) > 0;
+
+/** A branch and what opens it. */
+export interface Known {
+  readonly branch: Branch;
+  /** Name of the state that opens it. */
+  readonly state: string | null;
+}
+
+/** Every branch that the part has in any state, faults apart, and the state that it hangs on. */
+export const branchesIn = (part: Part): readonly Known[] => {
+  const { branches, states } = componentKind(part.kind);
+  const all = statesOf(part).map((state) => ({ state, has: branches({ ...part, state }) }));
+  const names = new Set(all.flatMap(({ has }) => has.map(({ name }) => name)));
+  return [...names].flatMap((name) => {
+    const holds = all.filter(({ has }) => has.some((branch) => branch.name === name && isWorking(branch)));
+    const branch = (holds[0] ?? all.find(({ has }) => has.some((each) => each.name === name)))?.has.find(
+      (each) => each.name === name,
+    );
+    const hangsOn = Object.keys(states).filter(
+      (state) => new Set(holds.map((each) => each.state[state])).size < (states[state]?.length ?? 0),
+    );
+    return branch ? [{ branch, state: hangsOn[0] ?? null }] : [];
+  });
+};

@@ -1,0 +1,15 @@
+/** Every shipped scenario as a World, and the first one by name. */
+import { builtIn } from '../../../src/app/library.ts';
+import { build } from '../../../src/engine/world/build.ts';
+import type { World } from '../../../src/engine/world/types.ts';
+import type { Offered } from '../../../src/screens/types.ts';
+
+export const { offered } = builtIn();
+
+export const worldOf = ({ scenario, hash }: Offered): World => build(scenario, hash);
+
+export const quarryRoad: Offered = (() => {
+  const found = offered.find(({ scenario }) => scenario.id === 'quarry-road-fog');
+  if (!found) throw new Error('the first scenario is gone');
+  return found;
+})();
