@@ -3,10 +3,11 @@ import { type Register, readTextFile } from './io.ts';
 import { run } from './run.ts';
 import { register as check } from './verbs/check.ts';
 import { register as circuit } from './verbs/circuit.ts';
+import { register as qualify } from './verbs/qualify.ts';
 import { register as replay } from './verbs/replay.ts';
 import { register as schema } from './verbs/schema.ts';
 
-const verbs: readonly Register[] = [check, replay, circuit, schema];
+const verbs: readonly Register[] = [check, replay, circuit, qualify, schema];
 
 // A reader that stops early, such as `head`, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
