@@ -4,6 +4,7 @@
  */
 import { useMemo, useState } from 'preact/hooks';
 import { pointWords } from '../../engine/acts/pointWords.ts';
+import { CircuitDefect } from '../../engine/circuit/circuitDefect.ts';
 import { build } from '../../engine/world/build.ts';
 import { partById } from '../../engine/world/edit.ts';
 import type { PointId } from '../../engine/world/types.ts';
@@ -81,6 +82,16 @@ const Opened = ({ offered }: { offered: Offered }) => {
     setBench(next);
     setSaid(words);
   };
+  /** A change; a circuit that cannot be solved or does not come to rest is told, and nothing is changed. */
+  const change = (make: () => Bench, words: (next: Bench) => string): void => {
+    try {
+      const next = make();
+      shows(next, words(next));
+    } catch (error) {
+      if (!(error instanceof CircuitDefect)) throw error;
+      setSaid(`That cannot be worked out (${error.message}); nothing was changed.`);
+    }
+  };
   const { graph } = layout;
   const join = (points: readonly PointId[]): void => {
     const no = refusal(bench, points);
@@ -89,31 +100,41 @@ const Opened = ({ offered }: { offered: Offered }) => {
       return;
     }
     setFirst(null);
-    shows(
-      clampOn(bench, points),
-      `A ground is on, ${points.map((point) => pointWords(bench.world, point)).join(' to ')}.`,
+    const ends = points.map((point) => pointWords(bench.world, point)).join(' to ');
+    change(
+      () => clampOn(bench, points),
+      () => `A ground is on, ${ends}.`,
     );
   };
   const actions: BenchActions = {
     put: (part, state) =>
-      shows(
-        put(bench, part, state),
-        `${capital(partById(bench.world, part).name)}: ${Object.values(state).join(', ')}.`,
+      change(
+        () => put(bench, part, state),
+        () => `${capital(partById(bench.world, part).name)}: ${Object.values(state).join(', ')}.`,
       ),
-    mend: (fault) => shows(mend(bench, fault), 'Mended.'),
+    mend: (fault) =>
+      change(
+        () => mend(bench, fault),
+        () => 'Mended.',
+      ),
     clamp: (point) => (first === null ? setFirst(point) : join([first, point])),
     unclamp: () => setFirst(null),
-    takeOff: (jumper) => shows(clampOff(bench, jumper), 'The ground is off.'),
+    takeOff: (jumper) =>
+      change(
+        () => clampOff(bench, jumper),
+        () => 'The ground is off.',
+      ),
   };
   const onEdge = (id: string): void => {
     setChosen(id);
     const edge = graph.edges.find((each) => each.id === id);
     const state = edge && otherWay(bench.world, edge);
     if (!edge || !state) return;
-    const next = put(bench, edge.part, state);
-    // What protection left of it is told with the operations.
-    const now = stateWords(next.world, edge, isClosed(next.world, edge));
-    shows(next, `${edgeName(bench.world, edge)}: ${now}.`);
+    change(
+      () => put(bench, edge.part, state),
+      // What protection left of it is told with the operations.
+      ({ world }) => `${edgeName(world, edge)}: ${stateWords(world, edge, isClosed(world, edge))}.`,
+    );
   };
   const drawing = { bench, groups, chosen, onEdge, onBus: setChosen };
   const operations = operationsOf(bench);
@@ -160,8 +181,8 @@ const Opened = ({ offered }: { offered: Offered }) => {
         said={
           <>
             {said !== '' && <p>{said}</p>}
-            {operations.map((words) => (
-              <p key={words} class="operated">
+            {operations.map((words, at) => (
+              <p key={`${at} ${words}`} class="operated">
                 <span class="stamp">Operated</span> {words}
               </p>
             ))}

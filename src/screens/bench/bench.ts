@@ -64,13 +64,12 @@ export const clampOn = (bench: Bench, points: readonly PointId[]): Bench => {
 export const clampOff = (bench: Bench, jumper: string): Bench =>
   changed(bench, { ...bench.world, jumpers: bench.world.jumpers.filter(({ id }) => id !== jumper) });
 
+const isLaid = (part: Part, edge: Edge): boolean => part.faults.some(({ id }) => id === edge.fault);
+
 /** Whether the edge carries current as its part stands: contact closed, set running, leak there, joint mended. */
 export const isClosed = (world: World, edge: Edge): boolean => {
   const part = partById(world, edge.part);
-  if (edge.fault !== null) {
-    const laid = part.faults.some(({ id }) => id === edge.fault);
-    return edge.symbol === 'gap' ? !laid : laid;
-  }
+  if (edge.symbol === 'leak') return isLaid(part, edge);
   return branchesOf(part).some((branch) => edge.branches.includes(branch.name) && isWorking(branch));
 };
 
@@ -83,6 +82,7 @@ const holdsIn = (part: Part, edge: Edge, state: Part['state']): boolean =>
 export const otherWay = (world: World, edge: Edge): Part['state'] | null => {
   if (edge.state === null) return null;
   const part = partById(world, edge.part);
+  if (isLaid(part, edge)) return null;
   const closed = isClosed(world, edge);
   const changes = (state: Part['state']): number =>
     Object.keys(state).filter((name) => state[name] !== part.state[name]).length;

@@ -6,10 +6,11 @@ import type { Operation, PointState } from '../../engine/circuit/types.ts';
 import { type EffectBandName, effectBand, letGo } from '../../engine/standards/bodyCurrent.ts';
 import { format, formatNumber } from '../../engine/units/formatQuantity.ts';
 import { findPart, partById } from '../../engine/world/edit.ts';
-import type { Part, World } from '../../engine/world/types.ts';
+import type { World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import type { Bench } from './bench.ts';
 import type { Bus, Edge } from './circuitGraph.ts';
+import { branchesIn } from './partBranches.ts';
 
 /** Currents below this are said to be none, amperes. */
 const NOTHING = 1e-6;
@@ -88,31 +89,28 @@ export const placeWords = (world: World, id: string): string => {
   return part === undefined || comma < 0 ? id : part.name.slice(comma + 2);
 };
 
-/** What operated, at how much, in which time; read from the part as it stood before. */
-export const operationWords = (before: World, { part: id, branch, amperes, seconds }: Operation): string => {
+/** What operated, at how much, in which time, and what a recloser does next. */
+export const operationWords = (before: World, operation: Operation): string => {
+  const { part: id, branch, amperes, seconds, closesAfter, volts } = operation;
   const part = partById(before, id);
-  const known = branchesOf(part).find(({ name }) => name === branch);
-  const protection = known?.type === 'series' ? known.protects : undefined;
-  const through = format(amperes, 'current', 'metric');
+  const found =
+    branchesOf(part).find(({ name }) => name === branch) ??
+    branchesIn(part).find((each) => each.branch.name === branch)?.branch;
+  const protection = found?.type === 'series' ? found.protects : undefined;
+  const name = capital(part.name);
   const within = format(seconds, 'time', 'metric', 2);
-  return protection?.curve === 'fuse-link'
-    ? `${capital(part.name)}: its ${protection.link ?? ''} link melted and cleared ${through} within ${within}.`
-    : `${capital(part.name)}: its ${formatNumber(protection?.rating ?? 0)} A breaker tripped on ${through} within ${within}.`;
+  if (volts !== undefined) return `${name}: ${branch.replaceAll('-', ' ')}, ${voltsOf(volts)} for ${within}.`;
+  const through = format(amperes, 'current', 'metric');
+  if (protection?.curve === 'fuse-link') {
+    return `${name}: its ${protection.link ?? ''} link melted and cleared ${through} within ${within}.`;
+  }
+  if (closesAfter === null) return `${name}: tripped on ${through} within ${within} and is locked out.`;
+  if (closesAfter !== undefined) {
+    return `${name}: tripped on ${through} within ${within} and closes again after ${format(closesAfter, 'time', 'metric', 2)}.`;
+  }
+  return `${name}: its ${formatNumber(protection?.rating ?? 0)} A breaker tripped on ${through} within ${within}.`;
 };
 
-/** Operations of the last change in words; each device is opened once, so the part before it is the one of the last World. */
-export const operationsOf = (bench: Bench): readonly string[] => {
-  let world = bench.before?.world ?? bench.start;
-  // The change itself may have closed the device that then opened.
-  const closed = (part: Part): Part => ({ ...part, state: defaultState(part) });
-  return bench.operations.map((operation) => {
-    const part = partById(world, operation.part);
-    const has = branchesOf(part).some(({ name }) => name === operation.branch);
-    if (!has) world = { ...world, parts: world.parts.map((each) => (each.id === part.id ? closed(each) : each)) };
-    return operationWords(world, operation);
-  });
-};
-
-/** A kind's ordinary state. */
-export const defaultState = (part: Part): Part['state'] =>
-  Object.fromEntries(Object.entries(componentKind(part.kind).states).map(([name, [first]]) => [name, first ?? '']));
+/** Operations of the last change in words, in their order. */
+export const operationsOf = (bench: Bench): readonly string[] =>
+  bench.operations.map((operation) => operationWords(bench.world, operation));

@@ -6,12 +6,13 @@
 import { componentKind } from '../../engine/catalogue/components.ts';
 import { faultKind } from '../../engine/catalogue/faults.ts';
 import { byId, netAt, netOf } from '../../engine/circuit/elementsOf.ts';
+import { ELECTRODE } from '../../engine/circuit/localEarth.ts';
 import { EARTH } from '../../engine/network/types.ts';
 import { placeOn } from '../../engine/world/edit.ts';
 import type { Part, PointId, World } from '../../engine/world/types.ts';
 import { groupBy } from './groupBy.ts';
-import { isJoint, joinLegs, pairKey, Unions } from './netUnions.ts';
-import { branchesIn, size } from './partBranches.ts';
+import { isJoint, joinCoupled, joinLegs, pairKey, Unions } from './netUnions.ts';
+import { branchesIn, isAlongSpan, size } from './partBranches.ts';
 import { SHOWN_SIEMENS, type SymbolName, symbolOf, symbolWords } from './symbolOf.ts';
 
 /** Metal at one voltage, or nearly: a bar of the diagram. */
@@ -64,6 +65,8 @@ const slopeOf = (part: Part, from: string, to: string): -1 | 0 | 1 => {
   return a === null || b === null || a === b ? 0 : a > b ? 1 : -1;
 };
 
+const ownerOfNet = (net: string): string => net.split('.')[0] ?? net;
+
 const ownerOf = (part: Part): string | null => part.pole ?? part.premises;
 
 interface Draft extends Omit<Edge, 'id' | 'branches'> {
@@ -72,12 +75,19 @@ interface Draft extends Omit<Edge, 'id' | 'branches'> {
 
 const draftsOf = (part: Part, opened: ReadonlyMap<string, string>): readonly Draft[] => {
   const known = branchesIn(part);
-  const drawn = known.filter(({ branch }) => branch.type !== 'shunt' || size(branch.y) >= SHOWN_SIEMENS);
+  // Filters, strays and charging of what is drawn anyway say nothing of their own.
+  const bulk = known.some((each) => each.branch.type !== 'shunt' && !isJoint(part, each));
+  const drawn = known.filter(
+    ({ branch }) =>
+      branch.type !== 'shunt' ||
+      branch.name === ELECTRODE ||
+      (size(branch.y) >= SHOWN_SIEMENS && (!bulk || branch.y.re < 0)),
+  );
   const only = known.length === 1 && componentKind(part.kind).equipment === true ? known : [];
   return [...drawn, ...only.filter((each) => !drawn.includes(each))].flatMap((each): Draft[] => {
     const { branch, state } = each;
     const fault = opened.get(branch.name) ?? null;
-    if (isJoint(part, each) && fault === null) return [];
+    if ((isJoint(part, each) && fault === null) || (branch.type === 'transformer' && isAlongSpan(part))) return [];
     const symbol = fault === null ? symbolOf(part, branch, state !== null) : 'gap';
     const draft = (between: readonly [string, string], more: Partial<Draft> = {}): Draft => ({
       part: part.id,
@@ -136,6 +146,7 @@ export const graphOf = (world: World): CircuitGraph => {
       joints.join(netOf(part, each.branch.between[0]), netOf(part, each.branch.between[1]));
     }
   }
+  joinCoupled(parts, joints);
   const unions = joints.copy();
   joinLegs(parts, unions);
   const drafts = parts.flatMap((part) => [
@@ -157,10 +168,41 @@ export const graphOf = (world: World): CircuitGraph => {
         : { ...draft, id, from, to, branches: [branch] },
     );
   }
-  return withBuses(parts, [...edges.values()], joints, unions);
+  return withBuses(parts, acrossOnly(parts, [...edges.values()]), joints, unions);
 };
 
-const ownerOfNet = (net: string): string => net.split('.')[0] ?? net;
+/**
+ * Spans drawn across the page: from each bus one toward the source and one toward the load, the straightest; the others
+ * hang at their far pole. Of two conductors between the same two buses one is drawn.
+ */
+const acrossOnly = (parts: readonly Part[], edges: readonly Edge[]): readonly Edge[] => {
+  const run = ({ part }: Edge): readonly [number, number] => {
+    const found = parts.find(({ id }) => id === part);
+    return found?.end ? [found.end[0] - found.at[0], found.end[1] - found.at[1]] : [0, 0];
+  };
+  const slant = (edge: Edge): number => {
+    const [dx, dy] = run(edge);
+    return dx === 0 ? Number.POSITIVE_INFINITY : Math.abs(dy / dx);
+  };
+  const spans = edges.filter(({ symbol, owner }) => symbol === 'line' && owner === null);
+  const taken = new Set<string>();
+  const hung = new Map<string, Edge | null>();
+  for (const edge of [...spans].sort((a, b) => slant(a) - slant(b) || (a.id < b.id ? -1 : 1))) {
+    const side = Math.sign(run(edge)[0]);
+    const [ends, places] = [pairKey(edge.from, edge.to), [`${edge.from} ${side}`, `${edge.to} ${-side}`]];
+    if (taken.has(ends)) hung.set(edge.id, null);
+    else if (slant(edge) > 1 || places.some((place) => taken.has(place))) {
+      hung.set(edge.id, { ...edge, owner: ownerOfNet(edge.to) });
+    } else for (const place of places) taken.add(place);
+    taken.add(ends);
+  }
+  return edges.flatMap((edge) => {
+    const now = hung.get(edge.id);
+    if (now === null) return [];
+    // What is wrong with a span is drawn at its nearer pole.
+    return [now ?? (edge.owner === null && edge.symbol !== 'line' ? { ...edge, owner: ownerOfNet(edge.from) } : edge)];
+  });
+};
 
 const withBuses = (parts: readonly Part[], edges: readonly Edge[], joints: Unions, unions: Unions): CircuitGraph => {
   const tied = new Set(edges.flatMap(({ from, to }) => [from, to]));

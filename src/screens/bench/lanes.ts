@@ -13,11 +13,13 @@ export interface Block {
   readonly id: string;
   readonly isPole: boolean;
   readonly lanes: readonly (readonly Hung[])[];
+  /** Lanes of buses that nothing hangs on, only spans reach. */
+  readonly seats: ReadonlyMap<string, number>;
 }
 
 type Levels = ReadonlyMap<string, number>;
 
-/** More strings than this are left in the order in which they were found. */
+/** More strings than this are not tried in every order, but moved one by one as long as that helps. */
 const MOST_TRIED = 7;
 
 const polesOf = (world: World): readonly string[] => {
@@ -91,24 +93,59 @@ const withOrder = (blocks: readonly Block[], which: number, order: readonly numb
     at === which ? { ...block, lanes: order.flatMap((lane) => (block.lanes[lane] ? [block.lanes[lane]] : [])) } : block,
   );
 
+/** The order with one lane moved to another place. */
+const moves = (count: number): readonly (readonly number[])[] =>
+  Array.from({ length: count }, (_, from) =>
+    Array.from({ length: count }, (_, to) => {
+      const rest = Array.from({ length: count }, (_, at) => at).filter((at) => at !== from);
+      return [...rest.slice(0, to), from, ...rest.slice(to)];
+    }),
+  ).flat();
+
+const best = (blocks: readonly Block[], which: number, levels: Levels, orders: readonly (readonly number[])[]) =>
+  orders.reduce(
+    (least, order) => {
+      const tried = withOrder(blocks, which, order);
+      const cost = costOf(tried, levels);
+      return cost < least.cost ? { blocks: tried, cost } : least;
+    },
+    { blocks, cost: costOf(blocks, levels) },
+  ).blocks;
+
 const ordered = (start: readonly Block[], levels: Levels): readonly Block[] => {
   let blocks = start;
   for (let pass = 0; pass < 2; pass += 1) {
     start.forEach((_, which) => {
       const count = blocks[which]?.lanes.length ?? 0;
-      if (count < 2 || count > MOST_TRIED) return;
-      const tried = permutations(count).map((order) => withOrder(blocks, which, order));
-      let least = costOf(blocks, levels);
-      for (const each of tried) {
-        const cost = costOf(each, levels);
-        if (cost < least) {
-          least = cost;
-          blocks = each;
-        }
+      if (count <= MOST_TRIED) {
+        blocks = best(blocks, which, levels, permutations(count));
+        return;
+      }
+      for (let round = 0; round < count; round += 1) {
+        const moved = best(blocks, which, levels, moves(count));
+        if (moved === blocks) break;
+        blocks = moved;
       }
     });
   }
   return blocks;
+};
+
+/** Whether an edge of the lane passes the level or has an end on it. */
+const isTaken = (lane: readonly Hung[], level: number, levels: Levels): boolean =>
+  lane.some(({ upper, lower }) => {
+    const top = levels.get(upper) ?? 0;
+    return top <= level && level <= (lower === EARTH ? top : (levels.get(lower) ?? 0));
+  });
+
+/** Gives buses that only spans reach a lane that is free there, a new one if none is. */
+const seated = (block: Block, graph: CircuitGraph, levels: Levels): Block => {
+  const hangs = new Set(block.lanes.flat().flatMap(({ upper, lower }) => [upper, lower]));
+  const idle = graph.buses.filter(({ id, owner }) => owner === block.id && !hangs.has(id));
+  const free = idle.map(({ id }) => block.lanes.findIndex((lane) => !isTaken(lane, levels.get(id) ?? 0, levels)));
+  const lanes = free.includes(-1) ? [...block.lanes, []] : block.lanes;
+  const seats = new Map(idle.map(({ id }, at) => [id, free[at] === -1 ? lanes.length - 1 : (free[at] ?? 0)]));
+  return { ...block, lanes, seats };
 };
 
 /** Poles and premises in the order of the page; a pole that only carries spans has one empty lane. */
@@ -132,11 +169,11 @@ export const blocksOf = (
   const premises = [...byOwner.keys()].filter((id) => !poles.includes(id)).sort();
   const block = (id: string): Block => {
     const lanes = strings(byOwner.get(id) ?? [], levels);
-    return { id, isPole: poles.includes(id), lanes: lanes.length === 0 ? [[]] : lanes };
+    return { id, isPole: poles.includes(id), lanes: lanes.length === 0 ? [[]] : lanes, seats: new Map() };
   };
   const placed = poles.flatMap((pole) => [pole, ...premises.filter((id) => servedBy(id) === pole)]);
   const rest = premises.filter((id) => !placed.includes(id));
   const carrying = (id: string): boolean =>
     byOwner.has(id) || graph.buses.some(({ owner, id: bus }) => owner === id && levels.has(bus));
-  return ordered([...placed, ...rest].filter(carrying).map(block), levels);
+  return ordered([...placed, ...rest].filter(carrying).map(block), levels).map((each) => seated(each, graph, levels));
 };

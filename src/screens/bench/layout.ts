@@ -117,9 +117,9 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
       if (bus !== EARTH) touched.set(bus, [...(touched.get(bus) ?? []), at]);
     }
   });
-  for (const bus of graph.buses) {
-    if (touched.has(bus.id) || !owners.has(bus.owner)) continue;
-    touched.set(bus.id, [here.findIndex(({ block }) => block === bus.owner)]);
+  for (const { id: block, seats } of which) {
+    const start = here.findIndex((each) => each.block === block);
+    for (const [bus, seat] of seats) if (!touched.has(bus)) touched.set(bus, [start + seat]);
   }
   const buses = graph.buses.filter((bus) => touched.has(bus.id));
 
@@ -234,7 +234,13 @@ const sheetOf = (plan: Plan, which: readonly Block[], id: string, title: string)
 /** The layout of a World as laid; it does not move when devices do. */
 export const layOut = (world: World): Layout => {
   const graph = graphOf(world);
-  const hung = hang(graph);
+  const found = hang(graph);
+  const first = levelsOf(graph, found, new Map());
+  // What closes a ring hangs from whichever end came out higher.
+  const hung = found.map((each): Hung => {
+    const [upper, lower] = [first.get(each.upper) ?? 0, first.get(each.lower) ?? Number.POSITIVE_INFINITY];
+    return lower < upper ? { ...each, upper: each.lower, lower: each.upper } : each;
+  });
   const blocks = blocksOf(world, graph, hung, levelsOf(graph, hung, new Map()));
   const plan: Plan = { world, graph, hung, blocks, levels: levelled(graph, hung, blocks) };
   return {

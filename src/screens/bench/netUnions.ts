@@ -3,7 +3,7 @@ import { netOf } from '../../engine/circuit/elementsOf.ts';
 import { EARTH } from '../../engine/network/types.ts';
 import type { Part } from '../../engine/world/types.ts';
 import { groupBy } from './groupBy.ts';
-import { branchesIn, type Known, size } from './partBranches.ts';
+import { branchesIn, isAlongSpan, type Known, size } from './partBranches.ts';
 
 /** A joint that makes two nets one has less than this, ohms. */
 const JOINT_OHMS = 0.05;
@@ -34,10 +34,21 @@ export const isJoint = (part: Part, { branch, state }: Known): boolean =>
   !branch.between.includes(EARTH);
 /** The same text for either order of two nets. */
 export const pairKey = (a: string, b: string): string => [a, b].sort().join(' ');
+/** Conductors of a span that share a field: what couples them lies along the wire and is drawn as part of it. */
+export const joinCoupled = (parts: readonly Part[], unions: Unions): void => {
+  for (const part of parts.filter(isAlongSpan)) {
+    for (const { branch } of branchesIn(part)) {
+      if (branch.type !== 'transformer') continue;
+      for (const { between } of branch.windings) unions.join(netOf(part, between[0]), netOf(part, between[1]));
+    }
+  }
+};
+
 /** Hot legs of one service: terminals numbered alike, unless a winding or a source stands between them. */
 export const joinLegs = (parts: readonly Part[], unions: Unions): void => {
   const apart = new Set<string>();
-  for (const part of parts) {
+  const owned = parts.filter((part) => !isAlongSpan(part));
+  for (const part of owned) {
     for (const { branch } of branchesIn(part)) {
       const pairs =
         branch.type === 'transformer'
@@ -49,7 +60,7 @@ export const joinLegs = (parts: readonly Part[], unions: Unions): void => {
     }
   }
   const before = unions.copy();
-  for (const part of parts) {
+  for (const part of owned) {
     const stems = groupBy(
       Object.keys(part.nets).filter((terminal) => /\d$/.test(terminal)),
       (terminal) => terminal.replace(/\d+$/, ''),

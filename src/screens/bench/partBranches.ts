@@ -39,3 +39,6 @@ export const branchesIn = (part: Part): readonly Known[] => {
     return branch ? [{ branch, state: hangsOn[0] ?? null }] : [];
   });
 };
+
+/** A part that hangs between two poles; the field that its conductors share is drawn in none of them. */
+export const isAlongSpan = (part: Part): boolean => part.pole === null && part.premises === null;

@@ -49,12 +49,26 @@ const own: Readonly<Record<string, Own>> = {
   'transfer-switch': { word: 'transfer', at: { 'line-1': 'to line', 'set-1': 'to set' } },
   'service-drop': { word: 'drop', at: { messenger: 'neutral' } },
   'system-source': { word: 'system' },
+  'system-source-wye': { word: 'system', at: { return: 'return' } },
+  'system-source-delta': { word: 'system' },
+  'photovoltaic-plant': { word: 'inverter' },
+  'battery-plant': { word: 'battery' },
+  'interlocked-main': { word: 'main', at: { 'inlet-1': 'inlet' } },
+  'neutral-transfer-switch': {
+    word: 'transfer',
+    at: { 'line-1': 'to line', 'set-1': 'to set', 'set-neutral': 'neutral' },
+  },
+  'bank-unit-120': { word: 'unit' },
+  'bank-unit-240': { word: 'unit' },
+  'transformer-two-bushing': { word: 'unit' },
+  'upstream-recloser': { word: 'recloser' },
+  'secondary-span': { word: 'low side' },
   'ground-bond': { word: 'ground bond' },
   'ground-lead': { word: 'ground wire' },
 };
 
-/** Shunts smaller than this are stray or healthy leakage and not drawn, siemens (100 kilohm). */
-export const SHOWN_SIEMENS = 1e-5;
+/** Shunts smaller than this are stray, wood or healthy leakage and not drawn, siemens (1 kilohm); electrodes always are. */
+export const SHOWN_SIEMENS = 1e-3;
 
 const byBranch = (part: Part, branch: Branch, switched: boolean): SymbolName => {
   switch (branch.type) {
@@ -63,11 +77,13 @@ const byBranch = (part: Part, branch: Branch, switched: boolean): SymbolName => 
     case 'transformer':
       return 'primary';
     case 'series':
-      if (branch.protects !== undefined) return branch.protects.curve === 'breaker' ? 'breaker' : 'fuse-switch';
+      if (branch.protects !== undefined) return branch.protects.curve === 'fuse-link' ? 'fuse-switch' : 'breaker';
       if (branch.between.includes('earth')) return 'ladder';
       return switched ? 'switch' : part.end !== null ? 'line' : 'impedance';
     case 'shunt':
       if (branch.between.includes('earth')) return 'electrode';
+      // What takes less than nothing drives: an inverter that follows the line.
+      if (branch.y.re < 0) return 'set';
       return branch.y.im > branch.y.re ? 'capacitor' : 'load';
   }
 };
@@ -82,11 +98,11 @@ export const symbolWords = (part: Part, symbol: SymbolName, branch: string): str
   const named = entry?.at?.[branch];
   if (named !== undefined) return named;
   if (symbol === 'gap') return entry?.word ?? componentKind(part.kind).name;
-  if (symbol === 'set') return 'set';
+  if (symbol === 'set') return entry?.word ?? 'set';
   if (symbol === 'ladder') return 'grounds beyond';
   if (symbol === 'electrode') return part.premises === null ? 'ground rod' : 'house ground';
   const name = entry?.word ?? componentKind(part.kind).name;
   const more = entry?.and === undefined ? undefined : part.words[entry.and];
-  if (symbol === 'breaker' && entry === undefined) return 'breaker';
+  if (symbol === 'breaker' && (entry === undefined || part.kind.endsWith('-plant'))) return 'breaker';
   return more === undefined ? name : `${name} ${more}`;
 };

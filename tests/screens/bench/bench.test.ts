@@ -15,7 +15,7 @@ import {
   readBus,
   refusal,
 } from '../../../src/screens/bench/bench.ts';
-import { operationsOf } from '../../../src/screens/bench/benchWords.ts';
+import { operationsOf, operationWords } from '../../../src/screens/bench/benchWords.ts';
 import { graphOf } from '../../../src/screens/bench/circuitGraph.ts';
 import { whyOf } from '../../../src/screens/bench/why.ts';
 import { offered, quarryRoad, worldOf } from './scene.ts';
@@ -115,6 +115,30 @@ describe('the bench', () => {
   test('goes back to where it was before a change', () => {
     const bench = openBench(start);
     expect(put(bench, 'a.main', { position: 'open' }).before).toBe(bench);
+  });
+});
+
+describe('what operated, in words', () => {
+  const world = (id: string) => {
+    const found = offered.find(({ scenario }) => scenario.id === id);
+    if (!found) throw new Error(`no scenario ${id}`);
+    return worldOf(found);
+  };
+
+  test('a recloser says when it closes again or that it is locked out, a relay at how many volts', () => {
+    const scene = world('model-recloser');
+    const part = scene.parts.find(({ kind }) => kind.endsWith('recloser'))?.id ?? '';
+    const shot = { part, branch: 'contacts', amperes: 800, seconds: 0.05 };
+    expect(operationWords(scene, { ...shot, closesAfter: 2 })).toMatch(
+      /tripped on 800 A within 50 ms and closes again after 2 s\.$/,
+    );
+    expect(operationWords(scene, { ...shot, closesAfter: null })).toMatch(/and is locked out\.$/);
+    expect(operationWords(start, { part: 'p2.cutout', branch: 'link', amperes: 96, seconds: 0.4 })).toBe(
+      'Fused cutout, pole QR-14: its 6K link melted and cleared 96 A within 400 ms.',
+    );
+    expect(operationWords(start, { part: 'a.generator', branch: 'stalls', amperes: 0, seconds: 2, volts: 40 })).toBe(
+      'Engine set, first house: stalls, 40 V for 2 s.',
+    );
   });
 });
 

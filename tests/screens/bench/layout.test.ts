@@ -37,6 +37,16 @@ const crowded = ({ buses, edges }: Sheet): string[] => {
   return [...tight, ...onBar];
 };
 
+/** Short bars that a vertical of somebody else runs through. */
+const struck = ({ buses, edges }: Sheet): string[] =>
+  buses
+    .filter(({ x1, x2 }) => x2 - x1 <= 18)
+    .flatMap(({ bus, x1, x2, y }) =>
+      edges
+        .filter(({ x2: end, x, y1, y2 }) => end === null && x1 < x && x < x2 && y1 < y && y < y2)
+        .map(({ edge }) => `${edge.id} through ${bus.id}`),
+    );
+
 describe.each(offered.map((each) => [each.scenario.id, each] as const))('the one-line of %s', (_, each) => {
   const world = worldOf(each);
   const layout = layOut(world);
@@ -45,6 +55,7 @@ describe.each(offered.map((each) => [each.scenario.id, each] as const))('the one
     for (const sheet of [layout.wide, ...layout.narrow]) {
       expect(overlaps(sheet)).toEqual([]);
       expect(crowded(sheet)).toEqual([]);
+      expect(struck(sheet)).toEqual([]);
     }
   });
 

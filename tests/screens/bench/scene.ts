@@ -1,10 +1,17 @@
-/** Every shipped scenario as a World, and the first one by name. */
-import { builtIn } from '../../../src/app/library.ts';
+/** Every scenario as a World, and the first one by name. */
+import { builtIn, libraryFrom } from '../../../src/app/library.ts';
 import { build } from '../../../src/engine/world/build.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import type { Offered } from '../../../src/screens/types.ts';
 
-export const { offered } = builtIn();
+const models: Readonly<Record<string, string>> = import.meta.glob('../../scenarios/models/*.yaml', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+});
+
+/** What the app ships, and the small scenes with every system and connection. */
+export const offered: readonly Offered[] = [...builtIn().offered, ...libraryFrom(models).offered];
 
 export const worldOf = ({ scenario, hash }: Offered): World => build(scenario, hash);
 
