@@ -7,15 +7,18 @@ import { groundChecks } from './groundChecks.ts';
 import { groundingChecks } from './groundingChecks.ts';
 import { growthChecks } from './growthChecks.ts';
 import { lineChecks } from './lineChecks.ts';
-import { mechanicsChecks } from './mechanicsChecks.ts';
 import { networkChecks } from './networkChecks.ts';
+import { poleChecks } from './poleChecks.ts';
 import { protectionChecks } from './protectionChecks.ts';
 import { sensesChecks } from './sensesChecks.ts';
 import { sourceChecks } from './sourceChecks.ts';
+import { spanChecks } from './spanChecks.ts';
+import { systemChecks } from './systemChecks.ts';
 import type { Check } from './types.ts';
 
 /** All of them. */
 export const allChecks: readonly Check[] = [
+  ...systemChecks,
   ...sourceChecks,
   ...lineChecks,
   ...networkChecks,
@@ -25,7 +28,8 @@ export const allChecks: readonly Check[] = [
   ...groundChecks,
   ...groundingChecks,
   ...approachChecks,
-  ...mechanicsChecks,
+  ...spanChecks,
+  ...poleChecks,
   ...growthChecks,
   ...equipmentChecks,
   ...sensesChecks,
