@@ -1,0 +1,141 @@
+/**
+ * Bending at the groundline of a pole of the World: pull of its conductors that does not balance, taken by a guy while that
+ * holds; wind on pole and conductors; a climber. Tension of a span from sag and weight (standards/sag.ts), moments by
+ * standards/poleLoad.ts, strength f C3/(32 pi2) times what decay leaves, and the two-thirds rule (standards/poles.ts).
+ * Pull, wind and climber are added as if they bent one way. A guy takes the pull along its own direction, H at its height
+ * over the cosine of its slope. Southern pine; left out: secondary and services, P-delta, gusts, ice, foundation.
+ */
+import { conductorNamed } from '../catalogue/conductorNames.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { distance, dot, scale, length as size, sub, type Vec3 } from '../math/vec3.ts';
+import { climberMoment, conductorWind, momentOf, type PoleForce, windPressure } from '../standards/poleLoad.ts';
+import { fibreStrength, momentCapacity, mustReplace } from '../standards/poles.ts';
+import { gravity, tensionForSag, weightPerMetre } from '../standards/sag.ts';
+import type { Fraction, Metres, MetresPerSecond, NewtonMetres, Newtons } from '../units/quantities.ts';
+import { partById } from '../world/edit.ts';
+import type { Part, World } from '../world/types.ts';
+
+/** Person, belt and tools, kilograms; how far out; a sudden slip (as mechanics/poleStrength.ts). */
+const CLIMBER = 120;
+const LEAN: Metres = 0.6;
+const SUDDEN = 2;
+/** How far a conductor's end is from the pole that holds it at most. */
+const HELD: Metres = 1.6;
+
+/** A conductor that pulls at the pole: along the ground, and how high. */
+export interface Pull {
+  readonly part: string;
+  readonly along: Vec3;
+  readonly newtons: Newtons;
+  readonly height: Metres;
+  readonly span: Metres;
+  readonly diameter: Metres;
+}
+
+/** What bends a pole and what it withstands. */
+export interface PoleBending {
+  readonly capacity: NewtonMetres;
+  readonly left: Fraction;
+  readonly unbalanced: NewtonMetres;
+  readonly wind: NewtonMetres;
+  readonly climber: NewtonMetres;
+  readonly demand: NewtonMetres;
+  /** Pull along the guy's strand; zero without one that holds. */
+  readonly guyTension: Newtons;
+  readonly rejected: boolean;
+  readonly holds: boolean;
+}
+
+/** Strength left: the pole's own figure, less what faults take. */
+export const strengthLeft = (part: Part): Fraction =>
+  part.faults.reduce(
+    (left, { kind }) => Math.min(left, faultKind(kind).mechanical?.strength ?? 1),
+    part.values.strength ?? 1,
+  );
+
+/** Conductors that end at the pole, by id of their parts. */
+export function pullsAt(world: World, pole: string): readonly Pull[] {
+  const { at } = partById(world, `${pole}.pole`);
+  return world.parts.flatMap((part) => {
+    const { end, words, values } = part;
+    if (end === null || words.conductor === undefined || values.sagM === undefined) return [];
+    const flat = (place: Vec3): Metres => distance([place[0], place[1], 0], [at[0], at[1], 0]);
+    const [near, far] = flat(part.at) <= flat(end) ? [part.at, end] : [end, part.at];
+    if (flat(near) > HELD) return [];
+    const away: Vec3 = [far[0] - near[0], far[1] - near[1], 0];
+    const span = size(away);
+    const conductor = conductorNamed(words.conductor);
+    const newtons = tensionForSag(weightPerMetre(conductor.kilogramsPerMetre), span, values.sagM);
+    const along = scale(away, 1 / span);
+    return [{ part: part.id, along, newtons, height: near[2], span, diameter: conductor.diameter }];
+  });
+}
+
+const isLost = (guy: Part): boolean => guy.faults.some(({ kind }) => faultKind(kind).mechanical?.guy === 'lost');
+
+interface Net {
+  /** Moment that nothing takes from the pole, as a vector along the ground. */
+  readonly moment: Vec3;
+  readonly guyTension: Newtons;
+}
+
+function guyed(world: World, pole: string, pulls: readonly Pull[]): Net {
+  const sum = pulls.reduce<Vec3>(
+    ([x, y], { along, newtons, height }) => [x + along[0] * newtons * height, y + along[1] * newtons * height, 0],
+    [0, 0, 0],
+  );
+  const guy = world.parts.find(({ id }) => id === `${pole}.guy`);
+  if (guy === undefined || guy.end === null || isLost(guy)) return { moment: sum, guyTension: 0 };
+  const out = sub([guy.end[0], guy.end[1], 0], [guy.at[0], guy.at[1], 0]);
+  const run = size(out);
+  const direction = scale(out, 1 / run);
+  // It only pulls: against what bends the pole away from it.
+  const taken = Math.max(0, -dot(sum, direction));
+  const rise = guy.at[2] - guy.end[2];
+  const slope = distance(guy.at, guy.end) / run;
+  return {
+    moment: sub(sum, scale(direction, -taken)),
+    guyTension: rise > 0 ? (taken / rise) * slope : 0,
+  };
+}
+
+function windMoment(part: Part, pulls: readonly Pull[], speed: MetresPerSecond): NewtonMetres {
+  const pressure = windPressure(speed);
+  const { heightM = 10.36, topRadiusM = 0.1, buttRadiusM = 0.14 } = part.values;
+  // First moment of the trapezoid that the pole shows, as standards/poleLoad.ts.
+  const own = (pressure * heightM * heightM * 2 * (buttRadiusM + 2 * topRadiusM)) / 6;
+  const forces: PoleForce[] = pulls.map(({ diameter, span, height }) =>
+    conductorWind(pressure, diameter, span / 2, height),
+  );
+  return own + momentOf(forces);
+}
+
+/** What bends the pole in a wind, with somebody on hooks or not. */
+export function poleBending(
+  world: World,
+  pole: string,
+  { wind = 0, climber = false }: { readonly wind?: MetresPerSecond; readonly climber?: boolean } = {},
+): PoleBending {
+  const part = partById(world, `${pole}.pole`);
+  const pulls = pullsAt(world, pole);
+  const left = strengthLeft(part);
+  const circumference = 2 * Math.PI * (part.values.buttRadiusM ?? 0.14);
+  const capacity = left * momentCapacity(circumference, fibreStrength['southern pine']);
+  const { moment, guyTension } = guyed(world, pole, pulls);
+  const unbalanced = size(moment);
+  const windy = windMoment(part, pulls, wind);
+  const climbing = climber ? climberMoment(CLIMBER * gravity, LEAN, SUDDEN) : 0;
+  const demand = unbalanced + windy + climbing;
+  const rejected = mustReplace(left);
+  return {
+    capacity,
+    left,
+    unbalanced,
+    wind: windy,
+    climber: climbing,
+    demand,
+    guyTension,
+    rejected,
+    holds: !rejected && demand <= capacity,
+  };
+}

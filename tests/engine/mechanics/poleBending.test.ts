@@ -1,0 +1,114 @@
+/** What bends a pole: guy held and lost, decay, wind, climber, against moments that can be worked out. */
+import { describe, expect, test } from 'vitest';
+import { conductorNamed } from '../../../src/engine/catalogue/conductorNames.ts';
+import { distance } from '../../../src/engine/math/vec3.ts';
+import { poleBending, pullsAt, strengthLeft } from '../../../src/engine/mechanics/poleBending.ts';
+import { checkPole } from '../../../src/engine/mechanics/poleStrength.ts';
+import { poleWindMoment, windPressure } from '../../../src/engine/standards/poleLoad.ts';
+import { poleDimensions } from '../../../src/engine/standards/poles.ts';
+import { gravity, tensionForSag, weightPerMetre } from '../../../src/engine/standards/sag.ts';
+import { partById, withPart } from '../../../src/engine/world/edit.ts';
+import type { World } from '../../../src/engine/world/types.ts';
+import { model, only } from '../circuit/models/scenes.ts';
+import { laid } from '../circuit/scene.ts';
+
+const sound = only(model('wye-bank'));
+const lost = only(model('wye-bank'), 'guy');
+const tension = (word: string, span: number, sag: number): number =>
+  tensionForSag(weightPerMetre(conductorNamed(word).kilogramsPerMetre), span, sag);
+const twoFeet = 0.6096;
+
+describe('a dead end of three phases and neutral', () => {
+  const pulls = pullsAt(sound, 'p3');
+
+  test('is pulled by each conductor with w S2/8D toward its span', () => {
+    expect(pulls.map(({ part }) => part).sort()).toEqual(['s2.neutral', 's2.phase-a', 's2.phase-b', 's2.phase-c']);
+    for (const { part, newtons, along } of pulls) {
+      expect(newtons).toBeCloseTo(tension(part.endsWith('neutral') ? 'Sparrow' : 'Raven', 50, twoFeet), 6);
+      expect(along[0]).toBeCloseTo(-1, 9);
+    }
+  });
+
+  test('leaves nothing to the pole while its guy holds, which carries the moment over its height and slope', () => {
+    const { unbalanced, guyTension } = poleBending(sound, 'p3');
+    expect(unbalanced).toBeCloseTo(0, 6);
+    const guy = partById(sound, 'p3.guy');
+    const moment = pulls.reduce((sum, { newtons, height }) => sum + newtons * height, 0);
+    const run = distance([guy.at[0], guy.at[1], 0], [guy.end?.[0] ?? 0, guy.end?.[1] ?? 0, 0]);
+    const slope = distance(guy.at, guy.end ?? guy.at) / run;
+    expect(guyTension).toBeCloseTo((moment / guy.at[2]) * slope, 6);
+  });
+
+  test('bends the pole with all of it when the guy is lost', () => {
+    const moment = pulls.reduce((sum, { newtons, height }) => sum + newtons * height, 0);
+    expect(poleBending(lost, 'p3')).toMatchObject({ unbalanced: expect.closeTo(moment, 6), guyTension: 0 });
+  });
+
+  test('is the less held the more of its wood is gone: what the sound pole carries, a decayed one may not', () => {
+    const decayed = (strength: number): World =>
+      withPart(lost, 'p3.pole', { values: { ...partById(lost, 'p3.pole').values, strength } });
+    const { demand, capacity, holds } = poleBending(lost, 'p3');
+    expect(holds).toBe(capacity >= demand);
+    const edge = demand / capacity;
+    expect(poleBending(decayed(edge * 0.99), 'p3').holds).toBe(false);
+    expect(poleBending(decayed(edge * 0.99), 'p3').capacity).toBeCloseTo(capacity * edge * 0.99, 3);
+  });
+});
+
+test('spans that pull alike from both sides leave a tangent pole in balance', () => {
+  const { unbalanced } = poleBending(sound, 'p2');
+  const tap = pullsAt(sound, 'p2').find(({ part }) => part === 's4.phase');
+  const idle = pullsAt(sound, 'p2').find(({ part }) => part === 's3.phase');
+  // What is left is the tap across the line, its neutral, and the idle conductor that ends here.
+  expect(tap && idle).toBeTruthy();
+  const across = pullsAt(sound, 'p2')
+    .filter(({ part }) => part.startsWith('s4'))
+    .reduce((sum, { newtons, height }) => sum + newtons * height, 0);
+  const ends = (idle?.newtons ?? 0) * (idle?.height ?? 0);
+  expect(unbalanced).toBeCloseTo(Math.sqrt(across * across + ends * ends), 6);
+});
+
+test('wind bends it by pressure on pole and half spans', () => {
+  const pole = poleDimensions(45 * 0.3048, 4);
+  if (!pole) throw new Error('no such pole');
+  const pressure = windPressure(20);
+  const wires = pullsAt(sound, 'p3').reduce((sum, { diameter, height }) => sum + pressure * diameter * 25 * height, 0);
+  const { wind } = poleBending(sound, 'p3', { wind: 20 });
+  expect(Math.abs(wind / (poleWindMoment(pole, pressure) + wires) - 1)).toBeLessThan(0.02);
+  expect(poleBending(sound, 'p3', { wind: 40 }).wind / wind).toBeCloseTo(4, 9);
+});
+
+test('a climber adds twice 120 kg at 0.6 m, as the check before climbing takes it', () => {
+  const { climber, capacity } = poleBending(sound, 'p1', { climber: true });
+  expect(climber).toBeCloseTo(2 * 120 * gravity * 0.6, 9);
+  const check = checkPole({
+    buttRadius: partById(sound, 'p1.pole').values.buttRadiusM ?? 0,
+    left: 1,
+    pull: 0,
+    pullHeight: 0,
+  });
+  expect(check).toMatchObject({ capacity: expect.closeTo(capacity, 3), demand: expect.closeTo(climber, 6) });
+});
+
+describe('the two-thirds rule', () => {
+  test('rejects a pole with shell rot or decay at the ground line whatever it carries', () => {
+    expect(poleBending(only(model('wye-bank'), 'rot'), 'p1')).toMatchObject({
+      left: 0.6,
+      rejected: true,
+      holds: false,
+    });
+    expect(poleBending(only(model('delta'), 'decay'), 'p2')).toMatchObject({
+      left: 0.45,
+      rejected: true,
+      holds: false,
+    });
+    expect(poleBending(sound, 'p1')).toMatchObject({ left: 1, rejected: false });
+  });
+
+  test("takes the worse of the pole's own figure and its faults", () => {
+    const part = partById(sound, 'p1.pole');
+    const at = (strength: number, kind: string): number =>
+      strengthLeft({ ...part, values: { ...part.values, strength }, faults: [laid(kind)] });
+    expect([at(0.8, 'pole-shell-rot'), at(0.5, 'pole-shell-rot'), at(0.7, 'water-stain')]).toEqual([0.6, 0.5, 0.7]);
+  });
+});
