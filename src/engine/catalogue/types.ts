@@ -12,7 +12,9 @@ export type Source = string;
 export const sides = ['road', 'field', 'source', 'load', 'top', 'under', 'any'] as const;
 export type Side = (typeof sides)[number];
 
-export type Mechanism = 'contact' | 'approach' | 'flash' | 'drop' | 'fall' | 'struck-by' | 'barrier-loss';
+/** Ways in which a hazard reaches somebody. */
+export const mechanisms = ['contact', 'approach', 'flash', 'drop', 'fall', 'struck-by', 'barrier-loss'] as const;
+export type Mechanism = (typeof mechanisms)[number];
 export type Severity = 'fatal' | 'serious' | 'minor' | 'damage';
 /** Hierarchy of controls, highest first. */
 export const hierarchy = ['elimination', 'substitution', 'engineering', 'administrative', 'ppe'] as const;

@@ -56,10 +56,10 @@ const ownParts = (premises: ScenarioPremises, side: 1 | -1, on: On): readonly Pa
     : [set, shed, ...lever()];
 };
 
-/** Where a set's leads end, if not at the house's ordinary nets. */
+/** Where a set's leads end, if not at the house's ordinary nets; alone it stands on the soil with its frame, its neutral. */
 const setNets: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'neutral-transfer-switch': { n: 'g0' },
-  none: { g1: '$id.g1', g2: '$id.g2', n: '$id.n' },
+  none: { g1: '$id.g1', g2: '$id.g2', n: 'earth' },
 };
 
 /** The main breaker, or main and inlet under one slide; behind a transfer switch it feeds the switch. */

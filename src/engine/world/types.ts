@@ -2,7 +2,7 @@
  * The run form: all that the next act needs and nothing that can be derived. Plain JSON data, frozen, lists sorted by id
  * unless their order has meaning (it says so). Nobody edits a World but `act` and `settle`.
  */
-import type { Side } from '../catalogue/types.ts';
+import type { Mechanism, Side } from '../catalogue/types.ts';
 import type { RandomState } from '../math/random.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import type { Scenario } from '../scenario/types.ts';
@@ -189,6 +189,8 @@ export interface Paper {
     readonly control: string;
     readonly by: string;
     readonly minute: number;
+    /** What the finding can do, as the trainee said it; absent when not said. */
+    readonly harm?: Mechanism;
   }[];
   readonly briefings: readonly {
     readonly minute: number;

@@ -1,0 +1,46 @@
+/** What a line worker calls each bare end of a kind, ready for 'the … of the fused cutout'; common practice. */
+
+const ends = { a: 'source end', b: 'load end' };
+const bushings = {
+  h1: 'primary bushing',
+  h2: 'second primary bushing',
+  tank: 'tank',
+  x1: 'secondary bushing X1',
+  x2: 'secondary bushing X2',
+  x3: 'secondary bushing X3',
+};
+
+const names: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'pin-insulator': { conductor: 'conductor in the groove', pin: 'pin' },
+  'deadend-insulator': { conductor: 'line-side fitting', yoke: 'pole-side fitting' },
+  'neutral-spool': { neutral: 'clamp point' },
+  'hot-line-clamp': { line: 'clamp', lead: 'end of the lead' },
+  cutout: { top: 'top contact', bottom: 'bottom contact' },
+  arrester: { line: 'line terminal', foot: 'ground terminal' },
+  'tank-strap': { tank: 'tank end', neutral: 'neutral end' },
+  'upper-lead': { tank: 'tank end', upper: 'lower end' },
+  'ground-bond': { neutral: 'neutral', upper: 'equipment ground lead', lead: 'pole ground wire' },
+  'ground-lead': { top: 'upper end', low: 'part in reach from the ground', foot: 'end at the butt' },
+  'ground-rod': { rod: 'head' },
+  transformer: { ...bushings, x2: 'neutral bushing X2' },
+  'transformer-two-bushing': { ...bushings, x2: 'neutral bushing X2' },
+  'bank-unit-120': bushings,
+  'bank-unit-240': bushings,
+  'phase-span': ends,
+  'neutral-span': ends,
+  'coupled-span': ends,
+  'coupled-neutral': ends,
+  'secondary-span': { a2: 'neutral at the source end', b2: 'neutral at the load end' },
+  'service-drop': { x2: 'neutral at the pole', n: 'neutral at the house' },
+  meter: {
+    line1: 'first line jaw',
+    line2: 'second line jaw',
+    load1: 'first load jaw',
+    load2: 'second load jaw',
+    n: 'neutral lug',
+  },
+  recloser: { source: 'source bushing', load: 'load bushing' },
+};
+
+/** Name of a terminal with bare metal; the terminal's own word where the trade has none for it. */
+export const pointName = (kind: string, terminal: string): string => names[kind]?.[terminal] ?? terminal;
