@@ -1,5 +1,6 @@
 /** The written form of an act: one strict object for each, nothing else let in. Texts and lists are bounded. */
 import { z } from 'zod';
+import { mechanisms } from '../catalogue/types.ts';
 import { aids } from '../senses/types.ts';
 import type { Act } from './types.ts';
 
@@ -36,7 +37,16 @@ export const actForm = z.discriminatedUnion('act', [
     'Call out a condition of a part, tool, person or the site.',
   ),
   form('withdraw-finding', { finding: id }, 'Strike a finding off the sheet.'),
-  form('plan', { finding: id.nullable(), control: id, by: id }, 'Plan a control on the briefing sheet.'),
+  form(
+    'plan',
+    {
+      finding: id.nullable(),
+      control: id,
+      by: id,
+      harm: z.enum(mechanisms).optional().describe('What the finding can do, as the trainee says it.'),
+    },
+    'Plan a control on the briefing sheet.',
+  ),
   form('withdraw-plan', { plan: id }, 'Strike a planned control.'),
   form('brief', { topics: z.array(id).max(5), rescue: z.boolean() }, 'Hold the job briefing.'),
   form('clearance', { step: z.enum(['request', 'release']), device: id }, 'Ask for a clearance or give it back.'),

@@ -15,14 +15,16 @@ export const plan: ActKind<'plan'> = {
     if (!isControlKind(act.control)) return 'that is no control on the list';
     if (!world.people.some(({ id }) => id === act.by)) return 'there is no such person';
     const same = world.paper.plans.some(
-      (other) => other.finding === act.finding && other.control === act.control && other.by === act.by,
+      ({ finding, control, by, harm }) =>
+        finding === act.finding && control === act.control && by === act.by && harm === act.harm,
     );
     return same ? 'that is planned already' : null;
   },
   apply: (world, act) => {
     const { plans } = world.paper;
     const { minute } = world.clock;
-    const entry = { id: nextId('c', plans), finding: act.finding, control: act.control, by: act.by, minute };
+    const { finding, control, by, harm } = act;
+    const entry = { id: nextId('c', plans), finding, control, by, minute, ...(harm === undefined ? {} : { harm }) };
     return outcome({ ...world, paper: { ...world.paper, plans: [...plans, entry] } }, [
       event('done', null, 'Written on the briefing sheet.'),
     ]);

@@ -1,7 +1,7 @@
 /** Asking and telling: the dispatcher by radio, the caller by telephone, customers at their doors. */
 import { faultKind } from '../catalogue/faults.ts';
 import { personById, trainee } from '../world/edit.ts';
-import type { Knowledge, Person, World } from '../world/types.ts';
+import type { Knowledge, Person, Role, World } from '../world/types.ts';
 import { acknowledged } from './acknowledge.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot, standHere } from './presence.ts';
@@ -79,7 +79,7 @@ export const ask: ActKind<'ask'> = {
         .sort()
         .map((about) => ({
           act: { act: 'ask', who: person.id, about },
-          label: `Ask ${person.name} about: ${spoken(about)}`,
+          label: `Ask ${person.name}${askedBy[person.role] ?? ''}: ${topics[about] ?? about.replaceAll('-', ' ')}`,
           by: person.role === 'dispatcher' || person.role === 'caller' ? 'radio' : 'talk',
           about: person.id,
         })),
@@ -125,4 +125,19 @@ export const tell: ActKind<'tell'> = {
     ),
 };
 
-const spoken = (slug: string): string => slug.replaceAll('-', ' ');
+/** How one speaks with them, where the same person may be reached in two ways. */
+const askedBy: Partial<Record<Role, string>> = { caller: ' by telephone', customer: ' at the door' };
+
+/** Topics as they are asked; a scenario's own topic is said as it is written there. */
+const topics: Readonly<Record<string, string>> = {
+  circuit: 'which circuit it is',
+  customers: 'who is out',
+  eta: 'when the second worker arrives',
+  generator: 'about a set of their own',
+  history: 'what happened here before',
+  main: 'about the main breaker',
+  noticed: 'what they noticed',
+  reclosing: 'how the upstream device recloses',
+  'transfer-switch': 'about a transfer switch',
+  upstream: 'what the upstream device did',
+};

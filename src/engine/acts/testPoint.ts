@@ -79,7 +79,7 @@ export const test: ActKind<'test'> = {
           testersOf(world).flatMap((tool) =>
             (toolKind(tool.kind).testsOf === 'primary' ? sticksOf(world) : [null]).map((stick) => ({
               act: { act: 'test', point: `${part.id}/${terminal}`, tool: tool.id, stick: stick?.id ?? null },
-              label: `Test the ${part.name} (${terminal}) with ${tool.name}${stick ? ` on ${stick.name}` : ''}`,
+              label: `Test the ${pointWords(world, `${part.id}/${terminal}`)}, with ${tool.name}${stick ? ` on ${stick.name}` : ''}`,
               by: stick ? 'stick' : 'hands',
               about: part.id,
             })),

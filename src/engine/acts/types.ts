@@ -1,4 +1,5 @@
 /** Intents of the trainee. A refused act gives the same World and a reason; an unwise act happens. */
+import type { Mechanism } from '../catalogue/types.ts';
 import type { Exposure, Reach } from '../hazards/types.ts';
 import type { Aid } from '../senses/types.ts';
 import type { PointId, World } from '../world/types.ts';
@@ -25,7 +26,14 @@ export type Act =
   | { readonly act: 'prod'; readonly pole: string }
   | { readonly act: 'call-finding'; readonly on: string; readonly condition: string; readonly confidence?: number }
   | { readonly act: 'withdraw-finding'; readonly finding: string }
-  | { readonly act: 'plan'; readonly finding: string | null; readonly control: string; readonly by: string }
+  | {
+      readonly act: 'plan';
+      readonly finding: string | null;
+      readonly control: string;
+      readonly by: string;
+      /** What the finding can do, as the trainee says it. */
+      readonly harm?: Mechanism;
+    }
   | { readonly act: 'withdraw-plan'; readonly plan: string }
   | { readonly act: 'brief'; readonly topics: readonly string[]; readonly rescue: boolean }
   | { readonly act: 'clearance'; readonly step: 'request' | 'release'; readonly device: string }

@@ -19,7 +19,7 @@ const names: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   arrester: { line: 'line terminal', foot: 'ground terminal' },
   'tank-strap': { tank: 'tank end', neutral: 'neutral end' },
   'upper-lead': { tank: 'tank end', upper: 'lower end' },
-  'ground-bond': { neutral: 'neutral', upper: 'equipment ground lead', lead: 'pole ground wire' },
+  'ground-bond': { neutral: 'neutral side', upper: 'equipment lead side', lead: 'pole ground side' },
   'ground-lead': { top: 'upper end', low: 'part in reach from the ground', foot: 'end at the butt' },
   'ground-rod': { rod: 'head' },
   transformer: { ...bushings, x2: 'neutral bushing X2' },

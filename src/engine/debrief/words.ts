@@ -1,4 +1,6 @@
 /** Names and turns of phrase of a debrief. */
+import { componentKind } from '../catalogue/components.ts';
+import { pointName } from '../catalogue/pointNames.ts';
 import { findPart, toolById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 
@@ -42,8 +44,10 @@ const lacking: Readonly<Record<string, string>> = {
 /** A precondition's words; an id that has none is said as it is. */
 export const lackingWords = (id: string): string => lacking[id] ?? id.replaceAll('-', ' ');
 
-/** Name of what a hazard is at, with the end of it where there are several: 'pole ground wire, pole QR-14 (low)'. */
+/** Name of what a hazard is at, with the end of it where there are several: 'top contact of the fused cutout, pole QR-13'. */
 export const placeOf = (world: World, hazard: string, part: string): string => {
   const [, terminal] = hazard.split('/');
-  return terminal === undefined ? nameOf(world, part) : `${nameOf(world, part)} (${terminal})`;
+  const kind = findPart(world, part)?.kind;
+  const bare = terminal !== undefined && kind !== undefined && Object.hasOwn(componentKind(kind).points, terminal);
+  return bare ? `${pointName(kind, terminal)} of the ${nameOf(world, part)}` : nameOf(world, part);
 };

@@ -224,3 +224,19 @@ describe('the briefing', () => {
     expect(both.paper.briefings[1]?.heard).toEqual(['second', 'trainee']);
   });
 });
+
+describe('a planned control', () => {
+  const found = () => played(onScene(), { act: 'call-finding', on: 'p2.tie', condition: 'tie-broken' });
+  const plan = { act: 'plan', finding: 'f1', control: 'support-conductor', by: 'trainee' } as const;
+
+  it('keeps what the finding can do as it was said, and no word of it where nothing was said', () => {
+    const world = played(found(), { ...plan, harm: 'drop' }, plan);
+    expect(world.paper.plans.map(({ harm }) => harm)).toEqual(['drop', undefined]);
+    expect(Object.keys(world.paper.plans[1] ?? {})).not.toContain('harm');
+  });
+
+  it('is refused a second time unless it is planned against something else that can happen', () => {
+    expect(refused(played(found(), { ...plan, harm: 'drop' }), { ...plan, harm: 'drop' })).toContain('planned already');
+    expect(played(found(), { ...plan, harm: 'drop' }, { ...plan, harm: 'fall' }).paper.plans).toHaveLength(2);
+  });
+});
