@@ -2,13 +2,13 @@
 import { CallScreen } from './CallScreen.tsx';
 import { Defect } from './Defect.tsx';
 import { DebriefScreen } from './debrief/DebriefScreen.tsx';
-import { Start } from './Start.tsx';
+import { Front } from './Front.tsx';
 import { OnScene } from './scene/OnScene.tsx';
 import type { Desk } from './types.ts';
 
 const Top = ({ desk }: { desk: Desk }) => {
   const playing = desk.playing.value;
-  if (playing === null) return <Start desk={desk} />;
+  if (playing === null) return <Front desk={desk} />;
   const { stage, world } = playing.snapshot.value;
   if (stage === 'debrief') return <DebriefScreen desk={desk} playing={playing} />;
   if (world.truck.place === 'arriving') return <CallScreen desk={desk} playing={playing} />;

@@ -2,7 +2,7 @@
 import { useRef } from 'preact/hooks';
 import { Caution } from './parts/Caution.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
-import type { Desk } from './types.ts';
+import type { Desk, SidePage } from './types.ts';
 
 const grades: Readonly<Record<number, string>> = {
   1: 'one hazard at a time',
@@ -58,7 +58,7 @@ const KeptDrill = ({ desk }: { desk: Desk }) => {
   );
 };
 
-export const Start = ({ desk }: { desk: Desk }) => {
+export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => void }) => {
   const file = useRef<HTMLInputElement>(null);
   return (
     <main class="desk">
@@ -99,6 +99,21 @@ export const Start = ({ desk }: { desk: Desk }) => {
           <button type="button" onClick={() => file.current?.click()}>
             Choose a log file
           </button>
+        </section>
+        <section aria-labelledby="beside">
+          <h2 id="beside">Beside the drills</h2>
+          <p>
+            The bench: open and close the devices of a scene and read its circuit. The cards: approach distance, gloves,
+            sticks, grounds, arc, step voltage, fuse links, sag, each with its calculator and source.
+          </p>
+          <p class="buttons">
+            <button type="button" onClick={() => open('bench')}>
+              One-line bench
+            </button>
+            <button type="button" onClick={() => open('cards')}>
+              Reference cards
+            </button>
+          </p>
         </section>
         <section aria-labelledby="settings">
           <h2 id="settings">Settings</h2>

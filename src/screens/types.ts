@@ -30,6 +30,9 @@ export interface Caption {
   readonly text: string;
 }
 
+/** Pages beside the drill. */
+export type SidePage = 'bench' | 'cards';
+
 export const pages = ['findings', 'briefing', 'acts', 'call'] as const;
 export type Page = (typeof pages)[number];
 

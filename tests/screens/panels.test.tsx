@@ -36,8 +36,19 @@ describe('the start sheet', () => {
     expect([...root.querySelectorAll('h2')].map((el) => el.textContent)).toEqual([
       'Take a drill',
       'Open a saved log',
+      'Beside the drills',
       'Settings',
     ]);
+  });
+
+  test.each([
+    ['One-line bench', 'One-line bench'],
+    ['Reference cards', 'Reference cards'],
+  ])('opens %s and comes back', async (label, title) => {
+    doing(() => button(root, label).click());
+    await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe(title));
+    doing(() => button(root, 'Back to the start').click());
+    expect(root.querySelector('h1')?.textContent).toBe('Loose Tie');
   });
 });
 

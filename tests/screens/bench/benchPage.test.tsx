@@ -3,6 +3,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { pointWords } from '../../../src/engine/acts/pointWords.ts';
 import { settle } from '../../../src/engine/circuit/settle.ts';
 import { solveCircuit } from '../../../src/engine/circuit/solveCircuit.ts';
 import { partById, withPart } from '../../../src/engine/world/edit.ts';
@@ -125,7 +126,9 @@ describe('the one-line bench', () => {
       });
     }
     doing(() => button(root, 'Put it on').click());
-    expect(root.querySelector('.grounds')?.textContent).toContain('neutral on its spool, pole QR-14 (neutral) to');
+    expect(root.querySelector('.grounds')?.textContent).toContain(
+      `${pointWords(start, 'p2.neutral-spool/neutral')} to`,
+    );
     expect(row('p2.transformer/h1')[2]).toBe('not live');
   });
 

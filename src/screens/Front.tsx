@@ -1,0 +1,40 @@
+/** Before a drill: the start sheet, and the bench and the cards behind it, fetched when they are asked for. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { Start } from './Start.tsx';
+import type { Desk, SidePage } from './types.ts';
+
+type Shown = { readonly page: SidePage; readonly sheet: (desk: Desk, back: () => void) => ComponentChildren };
+
+const load = async (page: SidePage): Promise<Shown> => {
+  if (page === 'bench') {
+    const { BenchPage } = await import('./bench/BenchPage.tsx');
+    return { page, sheet: (desk, back) => <BenchPage scenarios={desk.library} back={back} /> };
+  }
+  const { CardsPage } = await import('./cards/CardsPage.tsx');
+  return { page, sheet: (desk, back) => <CardsPage system={desk.settings.value.units} back={back} /> };
+};
+
+export const Front = ({ desk }: { desk: Desk }) => {
+  const [asked, setAsked] = useState<SidePage | null>(null);
+  const [shown, setShown] = useState<Shown | null>(null);
+  useEffect(() => {
+    if (asked === null) return;
+    let wanted = true;
+    load(asked).then(
+      (page) => {
+        if (wanted) setShown(page);
+      },
+      (error: unknown) => {
+        if (!wanted) return;
+        setAsked(null);
+        desk.problem.value = `That page could not be fetched (${error instanceof Error ? error.message : String(error)}).`;
+      },
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [asked, desk]);
+  if (asked !== null && shown?.page === asked) return <>{shown.sheet(desk, () => setAsked(null))}</>;
+  return <Start desk={desk} open={setAsked} />;
+};
