@@ -20,8 +20,8 @@ const checkWeather = ({ weather }: WrittenScenario['site']): Refusal[] =>
       : [],
   );
 
-/** Wires between two poles: phases of all spans and the neutral. */
-const checkWires = ({ spans, supply }: WrittenScenario, spanAt: (id: string) => Path): Refusal[] => {
+/** Refusals of wires between two poles, phases of all spans and the neutral: with them no parts can be made. */
+export const checkWires = ({ spans, supply }: WrittenScenario, spanAt: (id: string) => Path): Refusal[] => {
   const wires = new Map<string, number>();
   return spans.flatMap(({ id, from, to, phases }) => {
     const pair = [from, to]
@@ -36,12 +36,7 @@ const checkWires = ({ spans, supply }: WrittenScenario, spanAt: (id: string) => 
 };
 
 /** Refusals of a scenario that each section for itself would let pass. */
-export const checkScene = (
-  scenario: WrittenScenario,
-  poleAt: (id: string) => Path,
-  spanAt: (id: string) => Path,
-): Refusal[] => [
+export const checkScene = (scenario: WrittenScenario, poleAt: (id: string) => Path): Refusal[] => [
   ...checkSpots(scenario.poles, poleAt),
   ...checkWeather(scenario.site),
-  ...checkWires(scenario, spanAt),
 ];

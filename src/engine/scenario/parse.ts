@@ -7,7 +7,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { checkKinds, withValues } from './checkKinds.ts';
 import { checkParts, type KnownPart, type WrittenIndex } from './checkParts.ts';
 import { checkReferences } from './checkReferences.ts';
-import { checkScene } from './checkScene.ts';
+import { checkScene, checkWires } from './checkScene.ts';
 import { limits } from './limits.ts';
 import { messageOf, type Path, type Problem, pathText, type Refusal, shown } from './problem.ts';
 import { type PlacedRefusal, readTree, type Tree } from './readTree.ts';
@@ -109,9 +109,11 @@ export const parse = (text: unknown, file: string, options: ParseOptions = {}): 
   }
   const index = indexOf(written);
   const scenario = finish(read.data);
+  const wires = checkWires(read.data, index.spans);
   const last = [
-    ...checkScene(read.data, index.poles, index.spans),
-    ...(options.parts ? checkParts(scenario, options.parts(scenario), index) : []),
+    ...checkScene(read.data, index.poles),
+    ...wires,
+    ...(options.parts && wires.length === 0 ? checkParts(scenario, options.parts(scenario), index) : []),
   ];
   if (last.length > 0) return fail(place(tree, last));
   return { ok: true, scenario, hash: scenarioHash(scenario) };
