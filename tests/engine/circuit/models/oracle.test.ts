@@ -5,7 +5,7 @@ import { netsOf } from '../../../../src/engine/circuit/elementsOf.ts';
 import { netlistOf } from '../../../../src/engine/circuit/netlistOf.ts';
 import { settle } from '../../../../src/engine/circuit/settle.ts';
 import { solveCircuit } from '../../../../src/engine/circuit/solveCircuit.ts';
-import { abs, type Complex, sub } from '../../../../src/engine/math/complex.ts';
+import { abs, type Complex, mul, sub, ZERO } from '../../../../src/engine/math/complex.ts';
 import { spiceElement } from '../../../../src/engine/network/spiceNames.ts';
 import type { NetworkElement, Phasors } from '../../../../src/engine/network/types.ts';
 import type { World } from '../../../../src/engine/world/types.ts';
@@ -39,7 +39,7 @@ function currentsOf(element: NetworkElement, phasors: Phasors): [string, Complex
   const { id } = element;
   switch (element.kind) {
     case 'impedance':
-      // A resistance alone, or a capacitance in place of a negative reactance, has no current in ngspice.
+      // A capacitance in place of a negative reactance has no current in ngspice; its neighbours' currents show it.
       return element.z.im > 0 ? [[spiceElement('L', 'z', id), phasors.current(id)]] : [];
     case 'source':
       return [[spiceElement('V', 's', id), phasors.current(id)]];
@@ -69,7 +69,13 @@ describe("every node voltage and branch current of a model scene is ngspice's wi
       const error = theirs === undefined ? Number.POSITIVE_INFINITY : near(phasors.voltage(node), theirs, lineVolts);
       if (!(error <= TOLERANCE)) wrong.push(`${node}: ${error}`);
     }
+    const volts = (node: string): Complex => (node === 'earth' ? ZERO : (answer.voltages.get(node) as Complex));
     for (const element of elements) {
+      if (element.kind === 'admittance') {
+        const theirs = mul(element.y, sub(volts(element.from), volts(element.to)));
+        const error = near(phasors.current(element.id), theirs, 25_000 / 240);
+        if (!(error <= TOLERANCE)) wrong.push(`${element.id}: ${error}`);
+      }
       for (const [branch, ours] of currentsOf(element, phasors)) {
         const theirs = answer.currents.get(branch.toLowerCase());
         // Nominal amperes: 25 kVA at 240 V.
