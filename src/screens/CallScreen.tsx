@@ -1,6 +1,7 @@
 /** The call before one is on scene: the ticket, the radio, and where the truck comes to stand. */
 import { useEffect } from 'preact/hooks';
 import type { OfferedAct } from '../engine/acts/types.ts';
+import { EndSlip } from './scene/EndSlip.tsx';
 import { foldersOf } from './sheet/actGroups.ts';
 import { Journal } from './sheet/Journal.tsx';
 import { ActList } from './sheet/OfferedActs.tsx';
@@ -15,9 +16,10 @@ const Radio = ({ playing }: { playing: Playing }) => {
   return (
     <>
       {foldersOf(world, 'radio', offered).map((folder) => (
-        <details key={folder.id} class="folder" open={folder.title === 'Ask'}>
+        <details key={folder.id} class="folder" open={folder.title === 'Ask' || folder.title === null}>
           <summary>
-            {folder.title ?? 'Say'} <span class="note">{folder.offered.length}</span>
+            <span class="note">{folder.offered.length}</span>
+            {folder.title ?? 'Ask and say'}
           </summary>
           <ActList playing={playing} offered={folder.offered} />
         </details>
@@ -61,6 +63,14 @@ const Next = ({ desk, playing, parks }: { desk: Desk; playing: Playing; parks: r
             {offer.label}
           </button>
         ))}
+        <button
+          type="button"
+          onClick={() => {
+            playing.dialog.value = 'hand-over';
+          }}
+        >
+          Stop and hand over
+        </button>
       </p>
     </>
   );
@@ -75,7 +85,9 @@ export const CallScreen = ({ desk, playing }: { desk: Desk; playing: Playing }) 
       <div class="sheet paper call">
         <Ticket world={snapshot.world} units={desk.settings.value.units} />
         <section class="drive" aria-labelledby="next">
-          <Next desk={desk} playing={playing} parks={parks} />
+          <div class="next">
+            <Next desk={desk} playing={playing} parks={parks} />
+          </div>
           <h3>Notes</h3>
           <div aria-live="polite">
             <Journal snapshot={snapshot} />
@@ -84,6 +96,7 @@ export const CallScreen = ({ desk, playing }: { desk: Desk; playing: Playing }) 
           <Radio playing={playing} />
         </section>
       </div>
+      {playing.dialog.value === 'hand-over' && <EndSlip playing={playing} />}
     </main>
   );
 };

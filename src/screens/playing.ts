@@ -4,7 +4,7 @@ import type { Drill } from '../drill/types.ts';
 import type { Act } from '../engine/acts/types.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import { findPart } from '../engine/world/edit.ts';
-import type { Caption, Looked, Page, Playing } from './types.ts';
+import type { Caption, Looked, Page, Playing, Taken } from './types.ts';
 
 export interface PlayingOptions {
   readonly captions: ReadonlySignal<readonly Caption[]>;
@@ -65,6 +65,8 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
     listOpen: signal(false),
     actFilter: signal(''),
     actBy: signal(null),
+    actAbout: signal(null),
+    taken: signal<Taken>({ stick: null, onStick: null, inHand: null }),
     dialog: signal(null),
     yaw: signal(Math.PI / 2),
     captions,

@@ -49,6 +49,13 @@ export type SceneState =
   | { readonly is: 'ready'; readonly mount: MountScene }
   | { readonly is: 'absent'; readonly why: string };
 
+/** What the hands have taken for the acts that are listed: view only, the act itself names its tools. */
+export interface Taken {
+  readonly stick: string | null;
+  readonly onStick: string | null;
+  readonly inHand: string | null;
+}
+
 /** A drill on the screen: the snapshot, and what belongs to the view alone. */
 export interface Playing {
   readonly drill: Drill;
@@ -64,6 +71,9 @@ export interface Playing {
   /** Words that the offered acts must contain. */
   readonly actFilter: Signal<string>;
   readonly actBy: Signal<string | null>;
+  /** Part, tool or person that the offered acts must concern. */
+  readonly actAbout: Signal<string | null>;
+  readonly taken: Signal<Taken>;
   readonly dialog: Signal<null | 'keys' | 'hand-over' | 'close-out'>;
   /** Where the picture looks, radians. */
   readonly yaw: Signal<number>;

@@ -40,7 +40,7 @@ const pointing = (page: Page, hit: Do): Hand => {
     point: async (id) => {
       await list(true);
       const close = page.getByRole('button', { name: 'Put it away' });
-      if ((await close.count()) > 0) await hit(close.first());
+      if (await close.first().isVisible()) await hit(close.first());
       await hit(page.locator(`[data-id="${id}"] .name`));
     },
     walk: async (place) => {

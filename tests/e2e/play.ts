@@ -39,8 +39,9 @@ const planControl = async (hand: Hand, drill: Drill, act: Extract<Act, { act: 'p
   await hand.openPage('briefing');
   const forms = hand.page.locator('.add-plan');
   const form = act.finding === null ? forms.last() : forms.nth(findings.findIndex(({ id }) => id === act.finding));
-  await hand.choose(form.locator('select').first(), act.control);
-  if (act.by !== 'trainee') await hand.choose(form.locator('select').nth(1), act.by);
+  if (act.harm !== undefined) await hand.choose(form.locator('.can-do select'), act.harm);
+  await hand.choose(form.locator('.control select'), act.control);
+  if (act.by !== 'trainee') await hand.choose(form.locator('.by select'), act.by);
   await hand.press(form.getByRole('button'));
 };
 

@@ -212,15 +212,52 @@ describe('calling a finding', () => {
 });
 
 describe('the acts', () => {
-  test('hold every act on offer, and a search leaves those with its words', () => {
+  test('a search shows every act of any tool with its words', () => {
     const playing = toScene();
     doing(() => button(root, 'Acts').click());
+    type(input('Find an act'), 'e');
     const shown = root.querySelectorAll('.act').length;
-    expect(shown).toBe(playing.drill.offers().length);
+    expect(shown).toBe(playing.drill.offers().filter(({ label }) => label.includes('e')).length);
     type(input('Find an act'), 'self-test');
     const labels = [...root.querySelectorAll('.act span:first-child')].map((el) => el.textContent ?? '');
     expect(labels.length).toBeGreaterThan(1);
     for (const label of labels) expect(label.toLowerCase()).toContain('self-test');
+  });
+
+  test('by stick one takes the stick, what goes on it, and then the end of a part', () => {
+    const playing = toScene();
+    doing(() => button(root, 'Acts').click());
+    const before = root.querySelectorAll('.act').length;
+    expect(before).toBeLessThan(100);
+    doing(() => button(root, 'Extension stick 1').click());
+    doing(() => button(root, 'Voltage detector 2').click());
+    doing(() => button(root, /^Test the top contact of the fused cutout, pole QR-14/).click());
+    expect(playing.snapshot.value.log.entries.at(-1)?.act).toEqual({
+      act: 'test',
+      point: 'p2.cutout/top',
+      tool: 'detector-2',
+      stick: 'stick-1',
+    });
+  });
+
+  test('a set of clamps goes on in the order in which its clamps were chosen', () => {
+    const playing = toScene();
+    doing(() => button(root, 'Acts').click());
+    doing(() => button(root, 'Extension stick 1').click());
+    doing(() => button(root, 'Ground set 1').click());
+    const choose = (index: number): string => {
+      const select = root.querySelectorAll<HTMLSelectElement>('.clamps select')[index] as HTMLSelectElement;
+      const value = select.options[1]?.value ?? '';
+      doing(() => {
+        select.value = value;
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      });
+      return value;
+    };
+    expect(button(root, /^Put the clamps on/).disabled).toBe(true);
+    const points = [choose(0), choose(1)];
+    doing(() => button(root, /^Put the clamps on/).click());
+    expect(playing.snapshot.value.world.jumpers).toMatchObject([{ tool: 'ground-1', points }]);
   });
 
   test('a tool tells its test date on the sheet once its tag was read, and not before', () => {
@@ -245,15 +282,19 @@ describe('the briefing', () => {
     doing(() => button(root, 'Briefing').click());
     const carried = root.querySelector('.carried') as HTMLElement;
     expect(carried.textContent).toContain('Conductor tie, pole QR-14: tie broken or leg missing');
-    const [control] = carried.querySelectorAll('select');
-    doing(() => {
-      (control as HTMLSelectElement).value = 'support-conductor';
-      control?.dispatchEvent(new Event('change', { bubbles: true }));
-    });
+    const choose = (of: string, value: string): void =>
+      doing(() => {
+        const select = carried.querySelector<HTMLSelectElement>(`${of} select`) as HTMLSelectElement;
+        select.value = value;
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      });
+    choose('.can-do', 'drop');
+    choose('.control', 'support-conductor');
     doing(() => button(carried, /^Add/).click());
     expect(playing.snapshot.value.world.paper.plans).toMatchObject([
-      { finding: 'f1', control: 'support-conductor', by: 'trainee' },
+      { finding: 'f1', control: 'support-conductor', by: 'trainee', harm: 'drop' },
     ]);
+    expect(carried.textContent).toContain('Against a conductor or part coming down');
   });
 });
 

@@ -1,12 +1,12 @@
 /** What is pointed at: its plain name, what can be made out from here, and what can be done about it. Never a condition. */
 import { useState } from 'preact/hooks';
-import type { Aid } from '../../engine/senses/types.ts';
+import { type Aid, aids } from '../../engine/senses/types.ts';
 import { format } from '../../engine/units/formatQuantity.ts';
 import { findPart } from '../../engine/world/edit.ts';
 import { CallFinding } from '../sheet/CallFinding.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { capital, nameOf } from '../words.ts';
-import { focusSoon, putAway } from './keys.ts';
+import { focusIfLost, focusSoon, putAway } from './keys.ts';
 
 export const byAid: Readonly<Record<Aid, string>> = { eyes: 'by eye', lamp: 'with the lamp', glass: 'with the glass' };
 
@@ -40,19 +40,32 @@ export const PartCard = ({ desk, playing, beside }: { desk: Desk; playing: Playi
     ) : null;
   }
   const { world } = playing.snapshot.value;
-  const aid = playing.aid.value;
   const isPart = findPart(world, chosen) !== null;
   const about = playing.drill.offers().filter((offered) => offered.about === chosen);
   const done = (): void => {
     setCalling(null);
     focusSoon('card-call');
   };
+  const lookBy = (aid: Aid) => (
+    <button
+      key={aid}
+      type="button"
+      onClick={() => {
+        playing.aid.value = aid;
+        playing.choose(chosen);
+        focusIfLost('card-call');
+      }}
+    >
+      Look {byAid[aid]}
+    </button>
+  );
   const toActs = (): void => {
     playing.actBy.value = null;
-    playing.actFilter.value = nameOf(world, chosen);
+    playing.actFilter.value = '';
+    playing.actAbout.value = chosen;
     playing.page.value = 'acts';
     playing.sheetOpen.value = true;
-    focusSoon('act-filter');
+    focusSoon('page');
   };
   return (
     <section class="part-card paper" aria-label={`Pointed at: ${nameOf(world, chosen)}`}>
@@ -67,11 +80,6 @@ export const PartCard = ({ desk, playing, beside }: { desk: Desk; playing: Playi
         <CallFinding desk={desk} playing={playing} on={chosen} onDone={done} />
       ) : (
         <p class="buttons">
-          {isPart && (
-            <button type="button" onClick={() => playing.choose(chosen)}>
-              Look {byAid[aid]}
-            </button>
-          )}
           {chosen !== 'truck' && (
             <button type="button" id="card-call" class="primary" onClick={() => setCalling(chosen)}>
               Call a finding
@@ -82,6 +90,7 @@ export const PartCard = ({ desk, playing, beside }: { desk: Desk; playing: Playi
               {about.length} {about.length === 1 ? 'act' : 'acts'} on it
             </button>
           )}
+          {isPart && aids.filter((aid) => aid !== playing.looked.value?.aid).map(lookBy)}
         </p>
       )}
     </section>

@@ -41,10 +41,11 @@ const takeAid = (aid: Aid) => (playing: Playing) => {
 
 export const showRadio = (playing: Playing): void => {
   playing.actBy.value = 'radio';
+  playing.actAbout.value = null;
   playing.actFilter.value = '';
   playing.page.value = 'acts';
   playing.sheetOpen.value = true;
-  focusSoon('act-filter');
+  focusSoon('page');
 };
 
 export const keys: readonly Key[] = [
@@ -56,6 +57,7 @@ export const keys: readonly Key[] = [
     does: 'acts',
     run: (playing) => {
       playing.actBy.value = null;
+      playing.actAbout.value = null;
       openPage(playing, 'acts');
     },
   },

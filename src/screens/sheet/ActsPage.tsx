@@ -1,18 +1,10 @@
 /** What can be done from here, by what reaches; the foolish ones too, in the same type. */
-import { format, type UnitSystem } from '../../engine/units/formatQuantity.ts';
-import { toolById } from '../../engine/world/edit.ts';
-import type { World } from '../../engine/world/types.ts';
 import type { Desk, Playing } from '../types.ts';
-import { actGroups, type Folder } from './actGroups.ts';
+import { nameOf } from '../words.ts';
+import { type ActGroup, actGroups, type Folder } from './actGroups.ts';
+import { HandActs } from './HandActs.tsx';
 import { ActList } from './OfferedActs.tsx';
-
-/** A tool's tag, once it was read. */
-const tagOf = (world: World, id: string | null, units: UnitSystem): string | null => {
-  const tool = id === null ? null : toolById(world, id);
-  if (!tool || tool.checks['read-tag'] === undefined) return null;
-  const rated = tool.ratedVolts === null ? '' : `rated ${format(tool.ratedVolts, 'voltage', units)}`;
-  return [tool.tested === null ? 'no test date' : `tested ${tool.tested}`, rated].filter(Boolean).join(', ');
-};
+import { ToolNotes } from './ToolNotes.tsx';
 
 const FolderOfActs = ({
   desk,
@@ -27,12 +19,12 @@ const FolderOfActs = ({
 }) => {
   const list = <ActList playing={playing} offered={folder.offered} />;
   if (folder.title === null) return list;
-  const tag = tagOf(playing.snapshot.value.world, folder.tool, desk.settings.value.units);
   return (
     <details class="folder" open={open}>
       <summary>
-        {folder.title} {tag !== null && <span class="tag">{tag}</span>}{' '}
         <span class="note">{folder.offered.length}</span>
+        {folder.title}
+        {folder.tool !== null && <ToolNotes desk={desk} world={playing.snapshot.value.world} tool={folder.tool} />}
       </summary>
       {list}
     </details>
@@ -42,12 +34,41 @@ const FolderOfActs = ({
 /** So many acts are shown unfolded when one has searched for them. */
 const readable = 24;
 
+/** So few need no choice of tool before them. */
+const few = 8;
+
+const GroupOfActs = ({
+  desk,
+  playing,
+  group,
+  open,
+}: {
+  desk: Desk;
+  playing: Playing;
+  group: ActGroup;
+  open: boolean;
+}) => {
+  const { by, count, offered, folders } = group;
+  const byHand = by === 'stick' || by === 'hands';
+  // Who searches by words wants every tool's acts; who opens the group takes a tool first.
+  if (byHand && count > few && playing.actFilter.value.trim() === '')
+    return <HandActs desk={desk} playing={playing} by={by} offered={offered} />;
+  return (
+    <>
+      {folders.map((folder) => (
+        <FolderOfActs key={`${folder.id}${open}`} desk={desk} playing={playing} folder={folder} open={open} />
+      ))}
+    </>
+  );
+};
+
 export const ActsPage = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
   const { world } = playing.snapshot.value;
   const filter = playing.actFilter.value;
   const only = playing.actBy.value;
-  const groups = actGroups(world, playing.drill.offers(), filter, only);
-  const narrowed = filter.trim() !== '' || only !== null;
+  const about = playing.actAbout.value;
+  const groups = actGroups(world, playing.drill.offers(), { filter, only, about });
+  const narrowed = filter.trim() !== '' || only !== null || about !== null;
   const total = groups.reduce((sum, { count }) => sum + count, 0);
   return (
     <>
@@ -69,29 +90,28 @@ export const ActsPage = ({ desk, playing }: { desk: Desk; playing: Playing }) =>
             onClick={() => {
               playing.actFilter.value = '';
               playing.actBy.value = null;
+              playing.actAbout.value = null;
             }}
           >
             Show all acts
           </button>
         )}
       </div>
+      {about !== null && (
+        <p class="meta">
+          On: <b>{nameOf(world, about)}</b>
+        </p>
+      )}
       {groups.length === 0 && (
         <p class="hint">Nothing like that can be done from here. Walk elsewhere, or show all acts.</p>
       )}
-      {groups.map(({ by, title, count, folders }) => (
-        <details key={`${by}${narrowed}`} class="reach" open={narrowed || count <= 3}>
+      {groups.map((group) => (
+        <details key={`${group.by}${narrowed}`} class="reach" open={narrowed || group.count <= 3}>
           <summary>
-            {title} <span class="note">{count}</span>
+            <span class="note">{group.count}</span>
+            {group.title}
           </summary>
-          {folders.map((folder) => (
-            <FolderOfActs
-              key={`${folder.id}${narrowed}`}
-              desk={desk}
-              playing={playing}
-              folder={folder}
-              open={narrowed && total <= readable}
-            />
-          ))}
+          <GroupOfActs desk={desk} playing={playing} group={group} open={narrowed && total <= readable} />
         </details>
       ))}
     </>

@@ -1,6 +1,7 @@
 /** The sheet that a crew fills before work: five subjects, the findings carried over, what will be done about each, by whom. */
 import { useState } from 'preact/hooks';
 import { briefingTopics, controlKind, controlKinds } from '../../engine/catalogue/controls.ts';
+import { type Mechanism, mechanisms } from '../../engine/catalogue/types.ts';
 import type { Person, World } from '../../engine/world/types.ts';
 import { focusIfLost } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
@@ -15,21 +16,49 @@ const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
   'protective-equipment': 'Protective equipment',
 };
 
+/** What a hazard can do, in plain words. */
+const harmWords: Readonly<Record<Mechanism, string>> = {
+  contact: 'current through the body',
+  approach: 'a flash to whoever comes too near',
+  flash: 'an electric arc',
+  drop: 'a conductor or part coming down',
+  fall: 'a fall from height',
+  'struck-by': 'something that moves or swings',
+  'barrier-loss': 'a tool or glove that does not hold',
+};
+
 const mayAct = ({ role }: Person): boolean => role !== 'caller';
 
 const AddPlan = ({ playing, finding, about }: { playing: Playing; finding: string | null; about: string }) => {
   const { world } = playing.snapshot.value;
   const [control, setControl] = useState('');
   const [by, setBy] = useState('trainee');
+  const [harm, setHarm] = useState<Mechanism | null>(null);
   const add = (event: Event): void => {
     event.preventDefault();
     if (control === '') return;
-    playing.send({ act: 'plan', finding, control, by });
+    playing.send({ act: 'plan', finding, control, by, ...(harm === null ? {} : { harm }) });
     if (playing.snapshot.value.refused === null) setControl('');
   };
   return (
     <form class="add-plan" onSubmit={add}>
-      <label>
+      {finding !== null && (
+        <label class="can-do">
+          <span class="sr-only">What it can do: {about}</span>
+          <select
+            value={harm ?? ''}
+            onChange={({ currentTarget: { value } }) => setHarm(mechanisms.find((each) => each === value) ?? null)}
+          >
+            <option value="">What it can do …</option>
+            {mechanisms.map((each) => (
+              <option key={each} value={each}>
+                {capital(harmWords[each])}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <label class="control">
         <span class="sr-only">Control for {about}</span>
         <select value={control} onChange={(event) => setControl(event.currentTarget.value)}>
           <option value="">What will be done …</option>
@@ -40,7 +69,7 @@ const AddPlan = ({ playing, finding, about }: { playing: Playing; finding: strin
           ))}
         </select>
       </label>
-      <label>
+      <label class="by">
         <span class="sr-only">By whom, for {about}</span>
         <select value={by} onChange={(event) => setBy(event.currentTarget.value)}>
           {world.people.filter(mayAct).map(({ id, name }) => (
@@ -67,8 +96,9 @@ const Plans = ({ playing, finding, about }: { playing: Playing; finding: string 
           {plans.map((plan) => (
             <li key={plan.id}>
               <span>
-                <b>{world.paper.plans.indexOf(plan) + 1}.</b> {controlKind(plan.control).name}, by{' '}
-                {nameOf(world, plan.by)}
+                <b>{world.paper.plans.indexOf(plan) + 1}.</b>{' '}
+                {plan.harm !== undefined && `Against ${harmWords[plan.harm]}: `}
+                {controlKind(plan.control).name}, by {nameOf(world, plan.by)}
               </span>
               <button
                 type="button"
@@ -140,14 +170,14 @@ export const BriefingPage = ({ playing }: { desk: Desk; playing: Playing }) => {
     <>
       <h2>Job briefing</h2>
       <p class="meta">{world.given.job.words}</p>
-      <h3>Hazards found, and what will be done</h3>
+      <h3>Hazards found, what they can do, what will be done</h3>
       {findings.length === 0 && <p class="hint">Nothing on the findings sheet yet. What you call there stands here.</p>}
       <ol class="carried">
         {findings.map((finding) => {
           const about = `${nameOf(world, finding.on)}: ${conditionLabel(finding.condition)}`;
           return (
             <li key={finding.id}>
-              <p>{capital(about)}</p>
+              <p class="name">{capital(about)}</p>
               <Plans playing={playing} finding={finding.id} about={about} />
             </li>
           );

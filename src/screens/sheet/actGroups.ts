@@ -9,6 +9,7 @@ export interface ActGroup {
   readonly by: By;
   readonly title: string;
   readonly count: number;
+  readonly offered: readonly OfferedAct[];
   readonly folders: readonly Folder[];
 }
 
@@ -70,20 +71,19 @@ export const holdsWords = (world: World, filter: string): ((offered: OfferedAct)
 /** Findings and plans are struck on their own pages. */
 const isWritten = ({ act }: OfferedAct): boolean => act.act === 'withdraw-finding' || act.act === 'withdraw-plan';
 
-/** The groups of the page; `only` leaves one reach. */
+/** The groups of the page; `only` leaves one reach, `about` what concerns one thing. */
 export const actGroups = (
   world: World,
   offers: readonly OfferedAct[],
-  filter: string,
-  only: string | null,
+  { filter, only, about }: { readonly filter: string; readonly only: string | null; readonly about: string | null },
 ): readonly ActGroup[] => {
   const fits = holdsWords(world, filter);
-  const offered = offers.filter((each) => !isWritten(each) && fits(each));
+  const offered = offers.filter((each) => !isWritten(each) && fits(each) && (about === null || each.about === about));
   return reaches
     .filter(([by]) => only === null || only === by)
     .map(([by, title]) => {
       const those = offered.filter((each) => each.by === by);
-      return { by, title, count: those.length, folders: foldersOf(world, by, those) };
+      return { by, title, count: those.length, offered: those, folders: foldersOf(world, by, those) };
     })
     .filter(({ count }) => count > 0);
 };
