@@ -1,4 +1,4 @@
-/** Before a drill: the start sheet, and the bench and the cards behind it, fetched when they are asked for. */
+/** Before a drill: the start sheet, and the bench, the cards and the report behind it, fetched when they are asked for. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Start } from './Start.tsx';
@@ -10,6 +10,10 @@ const load = async (page: SidePage): Promise<Shown> => {
   if (page === 'bench') {
     const { BenchPage } = await import('./bench/BenchPage.tsx');
     return { page, sheet: (desk, back) => <BenchPage scenarios={desk.library} back={back} /> };
+  }
+  if (page === 'qualification') {
+    const { QualificationPage } = await import('./qualification/QualificationPage.tsx');
+    return { page, sheet: (_, back) => <QualificationPage back={back} /> };
   }
   const { CardsPage } = await import('./cards/CardsPage.tsx');
   return { page, sheet: (desk, back) => <CardsPage system={desk.settings.value.units} back={back} /> };

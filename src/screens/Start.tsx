@@ -104,7 +104,8 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
           <h2 id="beside">Beside the drills</h2>
           <p>
             The bench: open and close the devices of a scene and read its circuit. The cards: approach distance, gloves,
-            sticks, grounds, arc, step voltage, fuse links, sag, each with its calculator and source.
+            sticks, grounds, arc, step voltage, fuse links, sag, each with its calculator and source. The report: every
+            model of the program beside numbers from outside it.
           </p>
           <p class="buttons">
             <button type="button" onClick={() => open('bench')}>
@@ -112,6 +113,9 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
             </button>
             <button type="button" onClick={() => open('cards')}>
               Reference cards
+            </button>
+            <button type="button" onClick={() => open('qualification')}>
+              Qualification report
             </button>
           </p>
         </section>

@@ -31,7 +31,7 @@ export interface Caption {
 }
 
 /** Pages beside the drill. */
-export type SidePage = 'bench' | 'cards';
+export type SidePage = 'bench' | 'cards' | 'qualification';
 
 export const pages = ['findings', 'briefing', 'acts', 'call'] as const;
 export type Page = (typeof pages)[number];

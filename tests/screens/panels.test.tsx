@@ -44,6 +44,7 @@ describe('the start sheet', () => {
   test.each([
     ['One-line bench', 'One-line bench'],
     ['Reference cards', 'Reference cards'],
+    ['Qualification report', 'Qualification report'],
   ])('opens %s and comes back', async (label, title) => {
     doing(() => button(root, label).click());
     await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe(title));
