@@ -20,15 +20,16 @@ export function phasorsOf(layout: Layout, x: ComplexVector): Phasors {
   };
   const voltageBetween = (a: string, b: string): Complex => sub(voltage(a), voltage(b));
   const current = (elementId: string, winding?: number): Complex => {
-    const element = layout.elementOf.get(elementId);
-    if (element === undefined) throw new RangeError(`the network has no element ${elementId}`);
+    const rank = layout.rank.get(elementId);
+    const element = rank === undefined ? undefined : layout.elements[rank];
+    if (rank === undefined || element === undefined) throw new RangeError(`the network has no element ${elementId}`);
     const known =
       element.kind === 'transformer'
         ? winding !== undefined && element.windings[winding] !== undefined
         : winding === undefined;
     if (!known) throw new RangeError(`element ${elementId} has no winding ${winding}`);
     if (element.kind === 'admittance') return mul(element.y, voltageBetween(element.from, element.to));
-    return at(x, (layout.branchIndex.get(elementId) as number) + (winding ?? 0));
+    return at(x, (layout.branch[rank] as number) + (winding ?? 0));
   };
   return { voltage, voltageBetween, current };
 }

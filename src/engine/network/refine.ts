@@ -3,15 +3,8 @@
  * equations, of what is left over to the sum of the magnitudes of the equation's own terms (Oettli & Prager 1964;
  * Arioli, Demmel & Duff 1989). A small equation, a body's microamperes, is so held as strictly as a large one.
  */
-import { backSubstitute, type Factors } from './complexLu.ts';
-import {
-  type ComplexVector,
-  type Scaling,
-  type SparseMatrix,
-  type SparseRow,
-  size1,
-  zeroVector,
-} from './sparseMatrix.ts';
+import { type Factors, substitute } from './complexLu.ts';
+import { type ComplexVector, type Scaling, type SparseMatrix, size1, zeroVector } from './sparseMatrix.ts';
 
 /** Refinement stops here; rounding alone leaves about 1e-15. */
 const GOOD = 1e-14;
@@ -26,76 +19,116 @@ export interface Refined {
   readonly worstRow: number;
 }
 
-interface Leftover {
+/** Room for one solution after another; nothing in it outlives a call. */
+interface Scratch {
+  readonly size: number;
+  /** The solution, and the one that may become it. */
+  x: ComplexVector;
+  next: ComplexVector;
+  readonly scaled: ComplexVector;
+  /** What is left over, and the sum of the magnitudes of each equation's terms. */
   readonly r: ComplexVector;
+  readonly terms: Float64Array;
+}
+
+const scratchOf = (size: number): Scratch => ({
+  size,
+  x: zeroVector(size),
+  next: zeroVector(size),
+  scaled: zeroVector(size),
+  r: zeroVector(size),
+  terms: new Float64Array(size),
+});
+
+let scratch = scratchOf(0);
+
+interface Judged {
   readonly residual: number;
   readonly worstRow: number;
 }
 
-function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: ComplexVector): Leftover {
-  const r = zeroVector(matrix.length);
-  const terms = new Float64Array(matrix.length);
+/** Writes b - matrix x to `r`. */
+function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: ComplexVector): Judged {
+  const { size, start, end, columns, re, im } = matrix;
+  const { r, terms } = scratch;
+  const { re: outRe, im: outIm } = r;
+  const { re: inRe, im: inIm } = x;
+  const rowScaling = scaling.row;
   let largest = 0;
-  for (let i = 0; i < matrix.length; i++) {
-    const { columns, re, im } = matrix[i] as SparseRow;
+  for (let i = 0; i < size; i++) {
     let sRe = b.re[i] as number;
     let sIm = b.im[i] as number;
-    let sum = size1(sRe, sIm);
-    for (let t = 0; t < columns.length; t++) {
+    let all = size1(sRe, sIm);
+    const to = end[i] as number;
+    for (let t = start[i] as number; t < to; t++) {
       const aRe = re[t] as number;
       const aIm = im[t] as number;
-      const xRe = x.re[columns[t] as number] as number;
-      const xIm = x.im[columns[t] as number] as number;
+      const j = columns[t] as number;
+      const xRe = inRe[j] as number;
+      const xIm = inIm[j] as number;
       sRe -= aRe * xRe - aIm * xIm;
       sIm -= aRe * xIm + aIm * xRe;
-      sum += size1(aRe, aIm) * size1(xRe, xIm);
+      all += size1(aRe, aIm) * size1(xRe, xIm);
     }
-    r.re[i] = sRe;
-    r.im[i] = sIm;
-    terms[i] = sum;
-    largest = Math.max(largest, sum * (scaling.row[i] as number));
+    outRe[i] = sRe;
+    outIm[i] = sIm;
+    terms[i] = all;
+    largest = Math.max(largest, all * (rowScaling[i] as number));
   }
   let residual = 0;
   let worstRow = 0;
-  for (let i = 0; i < matrix.length; i++) {
-    const size = size1(r.re[i] as number, r.im[i] as number);
-    if (size === 0) continue;
-    const ratio = size / Math.max(terms[i] as number, (NOTHING * largest) / (scaling.row[i] as number));
+  for (let i = 0; i < size; i++) {
+    const over = size1(outRe[i] as number, outIm[i] as number);
+    if (over === 0) continue;
+    const ratio = over / Math.max(terms[i] as number, (NOTHING * largest) / (rowScaling[i] as number));
     // Written so that a NaN counts as the worst.
     if (!(ratio <= residual)) {
       residual = Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : ratio;
       worstRow = i;
     }
   }
-  return { r, residual, worstRow };
+  return { residual, worstRow };
 }
 
-function correction(factors: Factors, scaling: Scaling, r: ComplexVector): ComplexVector {
-  const b = zeroVector(factors.size);
-  for (let i = 0; i < factors.size; i++) {
-    b.re[i] = (r.re[i] as number) * (scaling.row[i] as number);
-    b.im[i] = (r.im[i] as number) * (scaling.row[i] as number);
+/** Writes to `out` what solves for r. */
+function correct(factors: Factors, scaling: Scaling, r: ComplexVector, out: ComplexVector): void {
+  const { size } = factors;
+  const { scaled } = scratch;
+  for (let i = 0; i < size; i++) {
+    const factor = scaling.row[i] as number;
+    scaled.re[i] = (r.re[i] as number) * factor;
+    scaled.im[i] = (r.im[i] as number) * factor;
   }
-  const y = backSubstitute(factors, b);
-  for (let j = 0; j < factors.size; j++) {
-    y.re[j] = (y.re[j] as number) * (scaling.column[j] as number);
-    y.im[j] = (y.im[j] as number) * (scaling.column[j] as number);
+  substitute(factors, scaled, out);
+  for (let j = 0; j < size; j++) {
+    const factor = scaling.column[j] as number;
+    out.re[j] = (out.re[j] as number) * factor;
+    out.im[j] = (out.im[j] as number) * factor;
   }
-  return y;
+}
+
+function addTo(sum: Float64Array, other: Float64Array, size: number): void {
+  for (let i = 0; i < size; i++) sum[i] = (other[i] as number) + (sum[i] as number);
 }
 
 /** Solves matrix x = b with the factors of the scaled matrix; refines at least once, until rounding is all that is left. */
 export function solveRefined(matrix: SparseMatrix, scaling: Scaling, factors: Factors, b: ComplexVector): Refined {
-  let x = correction(factors, scaling, b);
-  let left = leftover(matrix, scaling, x, b);
-  for (let step = 0; step < STEPS && left.residual > 0; step++) {
-    if (step > 0 && left.residual <= GOOD) break;
-    const d = correction(factors, scaling, left.r);
-    const next = { re: x.re.map((v, i) => v + (d.re[i] as number)), im: x.im.map((v, i) => v + (d.im[i] as number)) };
-    const nextLeft = leftover(matrix, scaling, next, b);
-    if (!(nextLeft.residual <= Math.max(left.residual, GOOD))) break;
-    x = next;
-    left = nextLeft;
+  const { size } = matrix;
+  if (size > scratch.size) scratch = scratchOf(2 * size);
+  correct(factors, scaling, b, scratch.x);
+  let judged = leftover(matrix, scaling, scratch.x, b);
+  for (let step = 0; step < STEPS && judged.residual > 0; step++) {
+    if (step > 0 && judged.residual <= GOOD) break;
+    const { x, next } = scratch;
+    correct(factors, scaling, scratch.r, next);
+    addTo(next.re, x.re, size);
+    addTo(next.im, x.im, size);
+    const better = leftover(matrix, scaling, next, b);
+    if (!(better.residual <= Math.max(judged.residual, GOOD))) break;
+    scratch.x = next;
+    scratch.next = x;
+    judged = better;
   }
-  return { x, residual: left.residual, worstRow: left.worstRow };
+  const { re, im } = scratch.x;
+  return { x: { re: re.slice(0, size), im: im.slice(0, size) }, ...judged };
 }

@@ -4,7 +4,7 @@
  */
 import { abs, type Complex, polar } from '../math/complex.ts';
 import { factor } from './complexLu.ts';
-import { islandOf, type Layout, layOut, ownerOf } from './layout.ts';
+import { type Layout, layOut, ownerOf } from './layout.ts';
 import { indexOfNode, phasorsOf } from './phasors.ts';
 import { type Refined, solveRefined } from './refine.ts';
 import { type ComplexVector, equilibrate, scaled, zeroVector } from './sparseMatrix.ts';
@@ -22,12 +22,6 @@ import {
 export const RESIDUAL_BOUND = 1e-9;
 
 type SolveFor = (b: ComplexVector) => Refined;
-
-function groupsOf(layout: Layout): string[] {
-  const groups = new Set<string>();
-  for (const element of layout.elements) if (element.kind === 'source') groups.add(element.group);
-  return [...groups].sort();
-}
 
 function ownerName(layout: Layout, unknown: number): string {
   const owner = ownerOf(layout, unknown);
@@ -71,10 +65,14 @@ function solutionOf(
     if (view === undefined) throw new RangeError(`the network has no source of group ${group}`);
     return view;
   };
-  const inStep = at({});
+  let turnedNot: Phasors | undefined;
+  const inStep = (): Phasors => {
+    turnedNot ??= at({});
+    return turnedNot;
+  };
   const worstOf = (read: (view: Phasors) => Complex): number => {
-    // Read here too, so that a network without sources refuses what it does not know.
-    read(inStep);
+    // A network without sources, too, refuses what it does not know.
+    if (views.size === 0) read(inStep());
     let sum = 0;
     for (const view of views.values()) sum += abs(read(view));
     return sum;
@@ -85,14 +83,16 @@ function solutionOf(
       throw new RangeError(`impedance from ${a} to ${b} found only to a residual of ${injected.residual}`);
     }
     return {
-      voc: inStep.voltageBetween(a, b),
+      voc: inStep().voltageBetween(a, b),
       zth: phasorsOf(layout, injected.x).voltageBetween(a, b),
       worst: worstOf((view) => view.voltageBetween(a, b)),
     };
   };
   return {
-    ...inStep,
     ok: true,
+    voltage: (node) => inStep().voltage(node),
+    voltageBetween: (a, b) => inStep().voltageBetween(a, b),
+    current: (elementId, winding) => inStep().current(elementId, winding),
     residual: solved.reduce((worst, { residual }) => Math.max(worst, residual), 0),
     groups,
     contribution,
@@ -109,14 +109,13 @@ function solutionOf(
 export function solveNetwork(elements: readonly NetworkElement[]): NetworkSolution | NetworkFailure {
   const layout = layOut(elements);
   if ('ok' in layout) return layout;
-  const island = islandOf(layout);
+  const { island, groups } = layout;
   if (island.length > 0) return { ok: false, reason: 'singular', island, node: island[0] as string };
   const matrix = stampMatrix(layout);
   const scaling = equilibrate(matrix);
   const factors = factor(scaled(matrix, scaling));
   if (factors.singular) return { ok: false, reason: 'singular', island: [], ...ownerOf(layout, factors.column) };
   const solveFor: SolveFor = (b) => solveRefined(matrix, scaling, factors, b);
-  const groups = groupsOf(layout);
   const solved: Refined[] = [];
   for (const group of groups) {
     const refined = solveFor(stampGroup(layout, group));

@@ -1,23 +1,36 @@
 /**
- * Sparse complex matrix by rows. Equilibration by powers of two (no rounding), rows then columns, because one network
- * holds milliohms, picofarads and kilovolts.
+ * Sparse complex matrix by rows, in flat arrays. Equilibration by powers of two (no rounding), rows then columns, because
+ * one network holds milliohms, picofarads and kilovolts.
  */
 
-export interface SparseRow {
-  readonly columns: number[];
-  readonly re: number[];
-  readonly im: number[];
+/** Row i holds the entries start[i] up to, not including, end[i], in the order in which they were first added. */
+export interface SparseMatrix {
+  readonly size: number;
+  readonly start: Int32Array;
+  readonly end: Int32Array;
+  readonly columns: Int32Array;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
 }
-
-export type SparseMatrix = readonly SparseRow[];
 
 export interface ComplexVector {
   readonly re: Float64Array;
   readonly im: Float64Array;
 }
 
-export const emptyMatrix = (size: number): SparseMatrix =>
-  Array.from({ length: size }, () => ({ columns: [], re: [], im: [] }));
+/** A matrix without entries; row i has room for those up to starts[i + 1]. */
+export function emptyMatrix(starts: Int32Array): SparseMatrix {
+  const size = starts.length - 1;
+  const room = starts[size] as number;
+  return {
+    size,
+    start: starts,
+    end: starts.slice(0, size),
+    columns: new Int32Array(room),
+    re: new Float64Array(room),
+    im: new Float64Array(room),
+  };
+}
 
 export const zeroVector = (size: number): ComplexVector => ({
   re: new Float64Array(size),
@@ -26,23 +39,34 @@ export const zeroVector = (size: number): ComplexVector => ({
 
 /** Adds to one entry, making it if need be. */
 export function addEntry(matrix: SparseMatrix, row: number, column: number, re: number, im: number): void {
-  const entries = matrix[row] as SparseRow;
-  const at = entries.columns.indexOf(column);
-  if (at < 0) {
-    entries.columns.push(column);
-    entries.re.push(re);
-    entries.im.push(im);
-  } else {
-    entries.re[at] = (entries.re[at] as number) + re;
-    entries.im[at] = (entries.im[at] as number) + im;
+  const { columns, end } = matrix;
+  const last = end[row] as number;
+  for (let t = matrix.start[row] as number; t < last; t++) {
+    if (columns[t] !== column) continue;
+    matrix.re[t] = (matrix.re[t] as number) + re;
+    matrix.im[t] = (matrix.im[t] as number) + im;
+    return;
   }
+  columns[last] = column;
+  matrix.re[last] = re;
+  matrix.im[last] = im;
+  end[row] = last + 1;
 }
 
 /** |re| + |im|: within a factor of the square root of two of the magnitude, and cheaper. */
 export const size1 = (re: number, im: number): number => Math.abs(re) + Math.abs(im);
 
+const bits = new DataView(new ArrayBuffer(8));
+
 /** Within 1e-150 to 1e150, so that products of factors neither overflow nor vanish. */
 function powerOfTwoBelow(x: number): number {
+  if (x > 1e-149 && x < 1e149) {
+    // Sign and exponent of the binary form without its fraction.
+    bits.setFloat64(0, x);
+    bits.setUint32(0, bits.getUint32(0) & 0x7ff00000);
+    bits.setUint32(4, 0);
+    return bits.getFloat64(0);
+  }
   let power = 1;
   while (power > x && power > 1e-150) power /= 2;
   while (power * 2 <= x && power < 1e150) power *= 2;
@@ -56,24 +80,29 @@ export interface Scaling {
 
 /** Factors that bring the largest entry of each row and column near one; a row or column of zeros keeps the factor one. */
 export function equilibrate(matrix: SparseMatrix): Scaling {
-  const row = new Float64Array(matrix.length).fill(1);
-  const column = new Float64Array(matrix.length).fill(1);
+  const { size, start, end, columns, re, im } = matrix;
+  const row = new Float64Array(size).fill(1);
+  const column = new Float64Array(size).fill(1);
+  const columnMax = new Float64Array(size);
   for (let pass = 0; pass < 2; pass++) {
-    const columnMax = new Float64Array(matrix.length);
-    for (const [i, { columns, re, im }] of matrix.entries()) {
+    columnMax.fill(0);
+    for (let i = 0; i < size; i++) {
+      const from = start[i] as number;
+      const to = end[i] as number;
       let rowMax = 0;
-      for (let t = 0; t < columns.length; t++) {
-        const size = size1(re[t] as number, im[t] as number) * (column[columns[t] as number] as number);
-        if (size > rowMax) rowMax = size;
+      for (let t = from; t < to; t++) {
+        const entry = size1(re[t] as number, im[t] as number) * (column[columns[t] as number] as number);
+        if (entry > rowMax) rowMax = entry;
       }
       if (rowMax > 0) row[i] = 1 / powerOfTwoBelow(rowMax);
-      for (let t = 0; t < columns.length; t++) {
+      const factor = row[i] as number;
+      for (let t = from; t < to; t++) {
         const j = columns[t] as number;
-        const size = size1(re[t] as number, im[t] as number) * (row[i] as number);
-        if (size > (columnMax[j] as number)) columnMax[j] = size;
+        const entry = size1(re[t] as number, im[t] as number) * factor;
+        if (entry > (columnMax[j] as number)) columnMax[j] = entry;
       }
     }
-    for (let j = 0; j < matrix.length; j++) {
+    for (let j = 0; j < size; j++) {
       if ((columnMax[j] as number) > 0) column[j] = 1 / powerOfTwoBelow(columnMax[j] as number);
     }
   }
@@ -82,12 +111,16 @@ export function equilibrate(matrix: SparseMatrix): Scaling {
 
 /** The matrix with its rows and columns multiplied by the factors. */
 export function scaled(matrix: SparseMatrix, scaling: Scaling): SparseMatrix {
-  return matrix.map(({ columns, re, im }, i) => {
-    const factors = columns.map((j) => (scaling.row[i] as number) * (scaling.column[j] as number));
-    return {
-      columns: columns.slice(),
-      re: re.map((x, t) => x * (factors[t] as number)),
-      im: im.map((x, t) => x * (factors[t] as number)),
-    };
-  });
+  const { size, start, end, columns } = matrix;
+  const re = new Float64Array(columns.length);
+  const im = new Float64Array(columns.length);
+  for (let i = 0; i < size; i++) {
+    const row = scaling.row[i] as number;
+    for (let t = start[i] as number; t < (end[i] as number); t++) {
+      const factor = row * (scaling.column[columns[t] as number] as number);
+      re[t] = (matrix.re[t] as number) * factor;
+      im[t] = (matrix.im[t] as number) * factor;
+    }
+  }
+  return { size, start, end, columns, re, im };
 }

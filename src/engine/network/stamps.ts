@@ -6,76 +6,71 @@
 import type { Complex } from '../math/complex.ts';
 import type { Layout } from './layout.ts';
 import { addEntry, type ComplexVector, emptyMatrix, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
-import type { NetworkElement, TransformerElement } from './types.ts';
+import type { Ends } from './structure.ts';
+import type { NetworkElement, TransformerElement, Winding } from './types.ts';
 
-type Put = (row: number | undefined, column: number | undefined, re: number, im: number) => void;
-
-function stampBranch(put: Put, layout: Layout, ends: { from: string; to: string }, branch: number, z: Complex): void {
-  const from = layout.nodeIndex.get(ends.from);
-  const to = layout.nodeIndex.get(ends.to);
-  put(from, branch, 1, 0);
-  put(to, branch, -1, 0);
-  put(branch, from, 1, 0);
-  put(branch, to, -1, 0);
-  put(branch, branch, -z.re, -z.im);
+/** Adds to an entry unless it is zero or the earth node's. */
+function put(matrix: SparseMatrix, row: number, column: number, re: number, im: number): void {
+  if (row < 0 || column < 0 || (re === 0 && im === 0)) return;
+  addEntry(matrix, row, column, re, im);
 }
 
-function stampAdmittance(put: Put, from: number | undefined, to: number | undefined, y: Complex): void {
-  put(from, from, y.re, y.im);
-  put(to, to, y.re, y.im);
-  put(from, to, -y.re, -y.im);
-  put(to, from, -y.re, -y.im);
+function stampBranch(matrix: SparseMatrix, { from, to }: Ends, branch: number, z: Complex): void {
+  put(matrix, from, branch, 1, 0);
+  put(matrix, to, branch, -1, 0);
+  put(matrix, branch, from, 1, 0);
+  put(matrix, branch, to, -1, 0);
+  put(matrix, branch, branch, -z.re, -z.im);
+}
+
+function stampAdmittance(matrix: SparseMatrix, { from, to }: Ends, y: Complex): void {
+  put(matrix, from, from, y.re, y.im);
+  put(matrix, to, to, y.re, y.im);
+  put(matrix, from, to, -y.re, -y.im);
+  put(matrix, to, from, -y.re, -y.im);
 }
 
 /** Turns are taken relative to winding 0, so that the core's unknown is the voltage induced in winding 0. */
-function stampTransformer(put: Put, layout: Layout, element: TransformerElement, first: number): void {
-  const core = first + element.windings.length;
-  const base = element.windings[0]?.turns ?? 1;
-  for (const [w, winding] of element.windings.entries()) {
+function stampTransformer(
+  matrix: SparseMatrix,
+  ends: readonly Ends[],
+  { windings, magnetising: y }: TransformerElement,
+  first: number,
+): void {
+  const core = first + windings.length;
+  const base = windings[0]?.turns ?? 1;
+  for (let w = 0; w < windings.length; w++) {
+    const winding = windings[w] as Winding;
     const turns = winding.turns / base;
-    stampBranch(put, layout, winding, first + w, winding.z);
-    put(first + w, core, -turns, 0);
-    put(core, first + w, turns, 0);
+    stampBranch(matrix, ends[w] as Ends, first + w, winding.z);
+    put(matrix, first + w, core, -turns, 0);
+    put(matrix, core, first + w, turns, 0);
   }
-  const y = element.magnetising;
-  if (y !== undefined) put(core, core, -y.re, -y.im);
-}
-
-function stamp(put: Put, layout: Layout, element: NetworkElement): void {
-  const branch = layout.branchIndex.get(element.id) ?? 0;
-  switch (element.kind) {
-    case 'admittance':
-      stampAdmittance(put, layout.nodeIndex.get(element.from), layout.nodeIndex.get(element.to), element.y);
-      break;
-    case 'impedance':
-    case 'source':
-      stampBranch(put, layout, element, branch, element.z);
-      break;
-    case 'transformer':
-      stampTransformer(put, layout, element, branch);
-      break;
-  }
+  if (y !== undefined) put(matrix, core, core, -y.re, -y.im);
 }
 
 /** The matrix; entries of the earth node are left out, and so are zeros. */
-export function stampMatrix(layout: Layout): SparseMatrix {
-  const matrix = emptyMatrix(layout.size);
-  const put: Put = (row, column, re, im) => {
-    if (row === undefined || column === undefined || (re === 0 && im === 0)) return;
-    addEntry(matrix, row, column, re, im);
-  };
-  for (const element of layout.elements) stamp(put, layout, element);
+export function stampMatrix({ elements, ends, branch, rowStarts }: Layout): SparseMatrix {
+  const matrix = emptyMatrix(rowStarts);
+  for (let at = 0; at < elements.length; at++) {
+    const element = elements[at] as NetworkElement;
+    const windings = ends[at] as readonly Ends[];
+    if (element.kind === 'transformer') stampTransformer(matrix, windings, element, branch[at] as number);
+    else if (element.kind === 'admittance') stampAdmittance(matrix, windings[0] as Ends, element.y);
+    else stampBranch(matrix, windings[0] as Ends, branch[at] as number, element.z);
+  }
   return matrix;
 }
 
 /** Right-hand side with one group's sources alone. */
-export function stampGroup(layout: Layout, group: string): ComplexVector {
-  const b = zeroVector(layout.size);
-  for (const element of layout.elements) {
+export function stampGroup({ elements, branch, size }: Layout, group: string): ComplexVector {
+  const b = zeroVector(size);
+  for (let at = 0; at < elements.length; at++) {
+    const element = elements[at] as NetworkElement;
     if (element.kind !== 'source' || element.group !== group) continue;
-    const branch = layout.branchIndex.get(element.id) as number;
-    b.re[branch] = element.emf.re;
-    b.im[branch] = element.emf.im;
+    const unknown = branch[at] as number;
+    b.re[unknown] = element.emf.re;
+    b.im[unknown] = element.emf.im;
   }
   return b;
 }
