@@ -5,6 +5,7 @@ import { coupledLineKinds } from './components/coupledLine.ts';
 import { groundingKinds } from './components/grounding.ts';
 import { lineKinds } from './components/line.ts';
 import { ownPlantKinds } from './components/ownPlant.ts';
+import { ownSetKinds } from './components/ownSet.ts';
 import { poleKinds } from './components/pole.ts';
 import { premisesKinds } from './components/premises.ts';
 import { supplyKinds } from './components/supply.ts';
@@ -19,6 +20,7 @@ export const componentKinds: readonly ComponentKind[] = [
   ...transformerKinds,
   ...lineKinds,
   ...premisesKinds,
+  ...ownSetKinds,
   ...armKinds,
   ...bankKinds,
   ...coupledLineKinds,

@@ -5,7 +5,7 @@
 import type { Mechanism, Side } from '../catalogue/types.ts';
 import type { RandomState } from '../math/random.ts';
 import type { Vec3 } from '../math/vec3.ts';
-import type { Scenario } from '../scenario/types.ts';
+import type { Scenario, ScenarioSite } from '../scenario/types.ts';
 
 /** A bare-metal point: a part and one of its terminals, 'p2.cutout/top'. */
 export type PointId = string;
@@ -34,24 +34,8 @@ export interface World {
   readonly ended: null | 'closed-out' | 'handed-over' | 'struck';
 }
 
-export interface Site {
-  readonly light: 'day' | 'dusk' | 'dawn' | 'night';
-  readonly skyLux: number;
-  readonly visibilityM: number;
-  readonly wetness: number;
-  readonly windMs: number;
-  readonly temperatureC: number;
-  readonly resistivity: number;
-  readonly altitudeM: number;
-  readonly backgroundDb: number;
-  readonly traffic: 'none' | 'light' | 'heavy';
-  readonly weather: readonly {
-    readonly atMinute: number;
-    readonly visibilityM?: number;
-    readonly skyLux?: number;
-    readonly wetness?: number;
-  }[];
-}
+/** Weather, light and ground now; the weather to come moves into it as the clock runs. */
+export type Site = ScenarioSite;
 
 export interface Truck {
   readonly at: Vec3;

@@ -12,11 +12,12 @@
 import { complex, scale } from '../../math/complex.ts';
 import { islandTime, usualCurrentLimit, voltageTrip } from '../../standards/inverter.ts';
 import type { Branch, ComponentKind, PartView, Watch } from '../types.ts';
+import { ownSetKinds } from './ownSet.ts';
 import { premisesKinds } from './premises.ts';
 import { isIn, joint, leakage, plain, shunt, valueIn } from './shared.ts';
 
 const kindOf = (id: string): ComponentKind => {
-  const kind = premisesKinds.find((known) => known.id === id);
+  const kind = [...premisesKinds, ...ownSetKinds].find((known) => known.id === id);
   if (kind === undefined) throw new Error(`no premises kind ${id}`);
   return kind;
 };
