@@ -8,6 +8,7 @@ import { build } from '../engine/world/build.ts';
 import { createPlaying } from '../screens/playing.ts';
 import { settingsFrom } from '../screens/settings.ts';
 import type { Caption, Desk, Offered, Playing, SceneState, Settings } from '../screens/types.ts';
+import type { Judge } from './judge.ts';
 import type { Kept } from './kept.ts';
 import type { Library } from './library.ts';
 
@@ -24,6 +25,9 @@ export interface DeskParts {
   readonly handOut: (name: string, text: string) => void;
   /** A seed of a new drill. */
   readonly seed: () => number;
+  readonly judge: Judge;
+  /** Calls back when another tab or window has changed the kept log. */
+  readonly onKeptElsewhere: (changed: () => void) => void;
 }
 
 const settingsKey = 'loose-tie.settings';
@@ -41,14 +45,29 @@ export const createDesk = (parts: DeskParts): Desk => {
   );
   const running = signal<Log | null>(kept.log());
   let warned = false;
+  /** Two tabs keep one log between them: whoever acted last has it. Said once for each time one was overtaken. */
+  let overtaken = false;
 
   effect(() => {
     kept.saveText(settingsKey, JSON.stringify(settings.value));
   });
 
+  parts.onKeptElsewhere(() => {
+    const theirs = kept.log();
+    const mine = playing.peek()?.snapshot.peek();
+    if (mine === undefined) {
+      running.value = theirs;
+    } else if (theirs !== null && mine.stage !== 'debrief' && !overtaken) {
+      overtaken = true;
+      problem.value =
+        'A drill goes on in another tab or window of this browser, and only the one acted in last is kept on this device. Close one of them; save the log of this one first if you want it.';
+    }
+  });
+
   const offeredOf = (log: Log): Offered | undefined => library.offered.find(({ hash }) => hash === log.scenarioHash);
 
   const keep = ({ log, stage }: Snapshot): void => {
+    overtaken = false;
     kept.saveText(endedKey, stage === 'debrief' ? String(log.entries.length) : '');
     running.value = log;
     const saved = kept.saveLog(log);
@@ -61,22 +80,32 @@ export const createDesk = (parts: DeskParts): Desk => {
   };
 
   const play = ({ scenario, hash }: Offered, seed: number, log?: Log): boolean => {
-    const created = createDrill({ world: build(scenario, hash, seed), seed, log });
+    const created = createDrill({ world: build(scenario, hash, seed), seed, log, judgedElsewhere: true });
     if (!created.ok) {
       problem.value = `That log cannot be played again: ${created.problem.words}.`;
       return false;
     }
     const { drill } = created;
+    parts.judge.begin({ scenario, hash, seed, log: log ?? null });
+    const askJudge = (): void => {
+      const { stage, score } = drill.snapshot();
+      if (stage === 'debrief' && score === null) parts.judge.ended(drill.replay(), (worked) => drill.judged(worked));
+    };
     playing.value = createPlaying(drill, {
       captions: parts.captions,
       narrow: parts.narrow,
-      onActed: () => keep(drill.snapshot()),
+      onActed: (act) => {
+        keep(drill.snapshot());
+        parts.judge.act(act);
+        askJudge();
+      },
       onDefect: (error) => {
         console.error(error);
         const words = error instanceof Error ? error.message : String(error);
         problem.value = `The program failed in that act (${words}). Everything before it is in the log; load the page again to go on from there.`;
       },
     });
+    askJudge();
     return true;
   };
 
@@ -139,6 +168,7 @@ export const createDesk = (parts: DeskParts): Desk => {
       if (offered) play(offered, parts.seed());
     },
     leave: () => {
+      parts.judge.leave();
       playing.value = null;
     },
   };

@@ -20,7 +20,8 @@ export interface Kept {
   saveText(key: string, value: string): Outcome;
 }
 
-const logKey = 'loose-tie.drill';
+/** Where the log of the running drill lies. */
+export const logKey = 'loose-tie.drill';
 
 const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 

@@ -6,7 +6,9 @@ import '../screens/styles/screens.css';
 import type { Playing } from '../screens/types.ts';
 import { createDesk } from './desk.ts';
 import { handOut } from './handOut.ts';
-import { browserStore, createKept } from './kept.ts';
+import { afterPaint, createJudge } from './judge.ts';
+import { judgeWorker } from './judgeWorker.ts';
+import { browserStore, createKept, logKey } from './kept.ts';
 import { builtIn } from './library.ts';
 import { sceneFor } from './scenes.ts';
 import { captionsOf, soundDrill } from './sounds.ts';
@@ -23,6 +25,11 @@ const start = (root: HTMLElement): void => {
     scene: sceneFor(playing),
     captions: captionsOf(playing),
     handOut,
+    judge: createJudge({ worker: judgeWorker, afterPaint }),
+    onKeptElsewhere: (changed) =>
+      window.addEventListener('storage', ({ key }) => {
+        if (key === null || key === logKey) changed();
+      }),
     seed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1,
   });
   soundDrill(desk, kept, desk.problem);

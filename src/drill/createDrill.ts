@@ -13,7 +13,7 @@ import { lookAt } from '../engine/senses/lookAt.ts';
 import { signsFrom } from '../engine/senses/signsFrom.ts';
 import { trainee } from '../engine/world/edit.ts';
 import type { World } from '../engine/world/types.ts';
-import { type Begun, drillMachine, type Kept, replayOf } from './machine.ts';
+import { type Begun, type DrillEvent, drillMachine, type Kept, replayOf } from './machine.ts';
 import type { Drill, Snapshot, Stage } from './types.ts';
 
 /** What a drill is made of. */
@@ -24,6 +24,8 @@ export interface DrillParts {
   readonly par?: Log['par'];
   /** A log to go on with. */
   readonly log?: Log;
+  /** True: an ended drill waits for `judged`, because working out a score takes seconds. */
+  readonly judgedElsewhere?: boolean;
 }
 
 export type Created =
@@ -57,7 +59,9 @@ export const createDrill = (parts: DrillParts): Created => {
   const heard = once((world) => (standOf(world) === '' ? [] : heardFrom(world, standOf(world))));
   const out = once(customersOut);
   const offers = once(possibleActs);
-  const actor = createActor(drillMachine({ act, stageOf, score }), { input: begun });
+  const actor = createActor(drillMachine({ act, stageOf, score: parts.judgedElsewhere ? null : score }), {
+    input: begun,
+  });
 
   const shown = (stage: Stage, kept: Kept): Snapshot => ({
     stage,
@@ -73,7 +77,7 @@ export const createDrill = (parts: DrillParts): Created => {
   });
   const read = (): Snapshot => {
     const { value, context } = actor.getSnapshot();
-    return shown(value as Stage, context);
+    return shown(value === 'unjudged' ? 'debrief' : (value as Stage), context);
   };
 
   let fault: unknown = null;
@@ -89,6 +93,12 @@ export const createDrill = (parts: DrillParts): Created => {
     if (now.stand === '') throw new Error('nobody looks from nowhere');
     return now.stand;
   };
+  const tell = (event: DrillEvent): void => {
+    actor.send(event);
+    if (fault !== null) throw fault;
+    now = read();
+    for (const listener of [...listeners]) listener(now);
+  };
   const drill: Drill = {
     snapshot: () => now,
     subscribe: (listener) => {
@@ -97,10 +107,10 @@ export const createDrill = (parts: DrillParts): Created => {
     },
     send: (intent) => {
       if (actor.getSnapshot().status === 'done') return;
-      actor.send({ type: 'act', act: intent });
-      if (fault !== null) throw fault;
-      now = read();
-      for (const listener of [...listeners]) listener(now);
+      tell({ type: 'act', act: intent });
+    },
+    judged: (worked) => {
+      if (actor.getSnapshot().status !== 'done') tell({ type: 'judged', score: worked });
     },
     offers: (): readonly OfferedAct[] => offers(now.world),
     look: (part, aid) => lookAt(now.world, part, here(), aid),

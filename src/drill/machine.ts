@@ -1,6 +1,7 @@
 /**
  * The stages of a call as an XState chart. It is thin: `act` changes the World, `stageOf` says where in the call that
- * World stands, and each stage follows it. The last stage is final and its output is the score.
+ * World stands, and each stage follows it. The last stage is final and its output is the score. Without a judge of its
+ * own an ended drill waits until it is handed its score.
  */
 import { assign, setup } from 'xstate';
 import { appendEntry } from '../engine/acts/log.ts';
@@ -13,8 +14,13 @@ import { type Stage, stages } from './types.ts';
 export interface Rules {
   readonly act: (world: World, act: Act) => ActResult;
   readonly stageOf: (world: World) => Stage;
-  readonly score: (replay: Replay) => Score;
+  /** Null: the score is worked out elsewhere and handed in. */
+  readonly score: ((replay: Replay) => Score) | null;
 }
+
+export type DrillEvent =
+  | { readonly type: 'act'; readonly act: Act }
+  | { readonly type: 'judged'; readonly score: Score };
 
 export interface Kept {
   readonly start: World;
@@ -59,21 +65,25 @@ export const drillMachine = (rules: Rules) => {
     types: {
       context: {} as Kept,
       input: {} as Begun,
-      events: {} as { readonly type: 'act'; readonly act: Act },
+      events: {} as DrillEvent,
       output: {} as Score,
     },
     guards: {
       stands: ({ context }, stage: Stage) => rules.stageOf(context.world) === stage,
     },
     actions: {
-      perform: assign(({ context, event }) => perform(rules, context, event.act)),
-      judge: assign(({ context }) => ({ score: rules.score(replayOf(context)) })),
+      perform: assign(({ context, event }) => (event.type === 'act' ? perform(rules, context, event.act) : {})),
+      judge: assign(({ context }) => ({ score: context.score ?? rules.score?.(replayOf(context)) ?? null })),
+      takeScore: assign(({ event }) => (event.type === 'judged' ? { score: event.score } : {})),
     },
   });
   const following = (here: Stage) => ({
     always: stages
       .filter((stage) => stage !== here)
-      .map((stage) => ({ guard: { type: 'stands' as const, params: stage }, target: stage })),
+      .map((stage) => ({
+        guard: { type: 'stands' as const, params: stage },
+        target: stage === 'debrief' && rules.score === null ? ('unjudged' as const) : stage,
+      })),
     on: { act: { actions: 'perform' as const } },
   });
   return chart.createMachine({
@@ -87,6 +97,7 @@ export const drillMachine = (rules: Rules) => {
       'make-safe': following('make-safe'),
       work: following('work'),
       restore: following('restore'),
+      unjudged: { on: { judged: { actions: 'takeScore', target: 'debrief' } } },
       debrief: { type: 'final', entry: 'judge' },
     },
     output: ({ context }) => {

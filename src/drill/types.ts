@@ -20,6 +20,7 @@ export interface Snapshot {
   /** Why the last act was refused. */
   readonly refused: string | null;
   readonly log: Log;
+  /** Null until the drill has ended and was judged. */
   readonly score: Score | null;
 }
 
@@ -27,6 +28,8 @@ export interface Drill {
   snapshot(): Snapshot;
   subscribe(listener: (snapshot: Snapshot) => void): () => void;
   send(act: Act): void;
+  /** Hands an ended drill the score that was worked out elsewhere. */
+  judged(score: Score): void;
   /** Computed on demand from the present world. */
   offers(): readonly OfferedAct[];
   look(part: string, aid: 'eyes' | 'lamp' | 'glass'): Look;

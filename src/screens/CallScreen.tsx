@@ -1,6 +1,7 @@
 /** The call before one is on scene: the ticket, the radio, and where the truck comes to stand. */
 import { useEffect } from 'preact/hooks';
 import type { OfferedAct } from '../engine/acts/types.ts';
+import { Ended } from './scene/Ended.tsx';
 import { EndSlip } from './scene/EndSlip.tsx';
 import { foldersOf } from './sheet/actGroups.ts';
 import { Journal } from './sheet/Journal.tsx';
@@ -97,6 +98,7 @@ export const CallScreen = ({ desk, playing }: { desk: Desk; playing: Playing }) 
         </section>
       </div>
       {playing.dialog.value === 'hand-over' && <EndSlip playing={playing} />}
+      {snapshot.stage === 'debrief' && <Ended playing={playing} />}
     </main>
   );
 };

@@ -9,8 +9,8 @@ import type { Desk } from './types.ts';
 const Top = ({ desk }: { desk: Desk }) => {
   const playing = desk.playing.value;
   if (playing === null) return <Front desk={desk} />;
-  const { stage, world } = playing.snapshot.value;
-  if (stage === 'debrief') return <DebriefScreen desk={desk} playing={playing} />;
+  const { stage, world, score } = playing.snapshot.value;
+  if (stage === 'debrief' && score !== null) return <DebriefScreen desk={desk} playing={playing} />;
   if (world.truck.place === 'arriving') return <CallScreen desk={desk} playing={playing} />;
   return <OnScene desk={desk} playing={playing} />;
 };

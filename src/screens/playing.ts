@@ -11,7 +11,7 @@ export interface PlayingOptions {
   /** Whether the screen is so small that sheet and picture share it. */
   readonly narrow: () => boolean;
   /** Told of each act that was done, for storage and sound. */
-  readonly onActed?: () => void;
+  readonly onActed?: (act: Act) => void;
   /** Told of a defect; the drill then stands still. */
   readonly onDefect: (error: unknown) => void;
 }
@@ -36,7 +36,7 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
       onDefect(error);
       return;
     }
-    onActed?.();
+    onActed?.(act);
     // What was looked at elsewhere no longer stands before one's eyes.
     if (snapshot.value.stand !== stand) {
       looked.value = null;

@@ -110,6 +110,32 @@ describe('the desk', () => {
     expect(makeDesk(quarryRoad, store).desk.keptDrill.value).toBeNull();
   });
 
+  test('says once that a drill in another tab takes the place of this one on the device', () => {
+    const store = memoryStore();
+    const here = makeDesk(quarryRoad, store);
+    const there = makeDesk(quarryRoad, store);
+    here.take().send({ act: 'acknowledge' });
+    there.take().send({ act: 'acknowledge' });
+    here.otherTabActed();
+    expect(here.desk.problem.value).toContain('another tab');
+    here.desk.problem.value = null;
+    here.otherTabActed();
+    expect(here.desk.problem.value).toBeNull();
+    here.playing().send({ act: 'park', at: 'clear' });
+    here.otherTabActed();
+    expect(here.desk.problem.value).toContain('another tab');
+  });
+
+  test('shows on the start sheet what another tab has kept', () => {
+    const store = memoryStore();
+    const here = makeDesk(quarryRoad, store);
+    const there = makeDesk(quarryRoad, store);
+    there.take().send({ act: 'acknowledge' });
+    expect(here.desk.keptDrill.value).toBeNull();
+    here.otherTabActed();
+    expect(here.desk.keptDrill.value).toMatchObject({ acts: 1, ended: false });
+  });
+
   test('keeps settings between visits and mends torn ones', () => {
     const store = memoryStore();
     const { desk } = makeDesk(quarryRoad, store);

@@ -1,6 +1,7 @@
 /** A desk over stores and files that a test can look into. */
 import { signal } from '@preact/signals';
 import { createDesk } from '../../src/app/desk.ts';
+import { createJudge } from '../../src/app/judge.ts';
 import { createKept, type TextStore } from '../../src/app/kept.ts';
 import type { Library } from '../../src/app/library.ts';
 import type { Caption, Desk, Offered, Playing, SceneState } from '../../src/screens/types.ts';
@@ -29,12 +30,15 @@ export interface MadeDesk {
   readonly files: { readonly name: string; readonly text: string }[];
   /** The drill on the screen. */
   playing(): Playing;
+  /** Another tab has written to the store. */
+  otherTabActed(): void;
   /** Takes the only drill of the library. */
   take(): Playing;
 }
 
 export const makeDesk = (library: Library, store: TextStore | null = memoryStore()): MadeDesk => {
   const files: { name: string; text: string }[] = [];
+  const changes: (() => void)[] = [];
   const playing = signal<Playing | null>(null);
   const desk = createDesk({
     library,
@@ -46,6 +50,8 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
     captions: signal<readonly Caption[]>([]),
     handOut: (name, text) => files.push({ name, text }),
     seed: () => 7,
+    judge: createJudge({ worker: () => null, afterPaint: (run) => run() }),
+    onKeptElsewhere: (changed) => changes.push(changed),
   });
   const now = (): Playing => {
     const { value } = playing;
@@ -56,6 +62,9 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
     desk,
     files,
     playing: now,
+    otherTabActed: () => {
+      for (const changed of changes) changed();
+    },
     take: () => {
       desk.take(library.offered[0] as Offered);
       return now();

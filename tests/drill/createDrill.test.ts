@@ -24,6 +24,12 @@ const begin = (log?: Parameters<typeof createDrill>[0]['log']) => {
   return created.drill;
 };
 
+const judgedElsewhere = (log?: Parameters<typeof createDrill>[0]['log']) => {
+  const created = createDrill({ world: start(), seed: 7, log, judgedElsewhere: true });
+  if (!created.ok) throw new Error(created.problem.words);
+  return created.drill;
+};
+
 const acts: readonly Act[] = [
   { act: 'acknowledge' },
   { act: 'ask', who: 'dispatcher', about: 'history' },
@@ -104,5 +110,38 @@ describe('a drill', () => {
     leave();
     drill.send({ act: 'park', at: 'clear' });
     expect(told).toEqual([1]);
+  });
+});
+
+describe('a drill that is judged elsewhere', () => {
+  test('ends without a score, takes no further act, and is the same as any once it was handed its score', () => {
+    const drill = judgedElsewhere();
+    const plain = begin();
+    for (const each of [...acts, { act: 'hand-over' } as const]) {
+      drill.send(each);
+      plain.send(each);
+    }
+    expect(drill.snapshot()).toMatchObject({ stage: 'debrief', score: null });
+    drill.send({ act: 'listen' });
+    expect(drill.snapshot().log).toEqual(plain.snapshot().log);
+    drill.judged(score(drill.replay()));
+    expect(drill.snapshot()).toEqual(plain.snapshot());
+  });
+
+  test('waits as well when the log that it goes on with has ended', () => {
+    const ended = begin();
+    for (const each of [...acts, { act: 'hand-over' } as const]) ended.send(each);
+    const drill = judgedElsewhere(ended.snapshot().log);
+    expect(drill.snapshot()).toMatchObject({ stage: 'debrief', score: null });
+  });
+
+  test('takes no score before it has ended', () => {
+    const drill = judgedElsewhere();
+    const plain = begin();
+    plain.send({ act: 'hand-over' });
+    const { score: early } = plain.snapshot();
+    if (early === null) throw new Error('an ended drill has no score');
+    drill.judged(early);
+    expect(drill.snapshot()).toMatchObject({ stage: 'call', score: null });
   });
 });

@@ -77,7 +77,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         <section aria-labelledby="well">
           <h2 id="well">What you did well</h2>
           {debrief.didWell.length === 0 ? (
-            <p>You saw it through to its end. The rest of this sheet says where to begin next time.</p>
+            <p>Nothing that could be counted this time. The rest of this sheet says where to begin.</p>
           ) : (
             <ul>
               {debrief.didWell.map((line) => (

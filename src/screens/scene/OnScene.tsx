@@ -2,6 +2,7 @@
 import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { SideSheet } from '../sheet/SideSheet.tsx';
 import type { Desk, Playing } from '../types.ts';
+import { Ended } from './Ended.tsx';
 import { EndSlip } from './EndSlip.tsx';
 import { KeysSlip } from './KeysSlip.tsx';
 import { focusIfLost, keyRun } from './keys.ts';
@@ -41,6 +42,7 @@ export const OnScene = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
       <Strip playing={playing} />
       {playing.dialog.value === 'keys' && <KeysSlip playing={playing} />}
       {(playing.dialog.value === 'hand-over' || playing.dialog.value === 'close-out') && <EndSlip playing={playing} />}
+      {playing.snapshot.value.stage === 'debrief' && <Ended playing={playing} />}
     </main>
   );
 };
