@@ -1,5 +1,5 @@
 /** The call before one is on scene: the ticket, the radio, and where the truck comes to stand. */
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import type { OfferedAct } from '../engine/acts/types.ts';
 import { Ended } from './scene/Ended.tsx';
 import { EndSlip } from './scene/EndSlip.tsx';
@@ -31,7 +31,7 @@ const Radio = ({ playing }: { playing: Playing }) => {
 
 const Next = ({ desk, playing, parks }: { desk: Desk; playing: Playing; parks: readonly OfferedAct[] }) => {
   const { world, stage } = playing.snapshot.value;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (stage !== 'call') document.getElementById('next')?.focus();
   }, [stage]);
   if (stage === 'call') {

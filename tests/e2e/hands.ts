@@ -97,8 +97,11 @@ export const keyboard = (page: Page): Hand => {
     },
     choose: async (target, value) => {
       await reach(target);
-      const label = await target.locator(`option[value="${value}"]`).textContent();
-      await page.keyboard.type(label ?? '');
+      await page.keyboard.press('Home');
+      for (let steps = 0; (await target.inputValue()) !== value; steps += 1) {
+        if (steps > farthest) throw new Error(`no option ${value} in ${target}`);
+        await page.keyboard.press('ArrowDown');
+      }
     },
     point: async (id) => {
       await leaveField();

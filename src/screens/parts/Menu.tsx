@@ -1,6 +1,6 @@
 /** A button that opens a short list of buttons; arrows move in it, Escape and a choice bring focus back. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 
 export interface MenuItem {
   readonly id: string;
@@ -23,7 +23,7 @@ export const Menu = ({ label, name, items, empty, open, setOpen }: MenuProps) =>
   const button = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLDivElement>(null);
   const entries = (): HTMLElement[] => [...(list.current?.querySelectorAll<HTMLElement>('[role="menuitem"]') ?? [])];
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!open) return;
     entries()[0]?.focus();
     const away = (event: PointerEvent): void => {

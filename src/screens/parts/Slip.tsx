@@ -1,6 +1,6 @@
 /** A question on a slip of paper before the rest; the browser's own dialog keeps focus in it and gives it back. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 
 export interface SlipProps {
   readonly title: string;
@@ -11,7 +11,7 @@ export interface SlipProps {
 export const Slip = ({ title, onClose, children }: SlipProps) => {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const el = dialog.current;
     const before = document.activeElement;
     if (el && !el.open) el.showModal();

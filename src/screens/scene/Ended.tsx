@@ -1,11 +1,11 @@
 /** The drill has ended: the picture holds under one sober line, until the debrief is worked out. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Playing } from '../types.ts';
 
 export const Ended = ({ playing }: { playing: Playing }) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const { world, events } = playing.snapshot.value;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const el = dialog.current;
     if (el && !el.open) el.showModal();
     return () => el?.close();

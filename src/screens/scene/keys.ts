@@ -15,17 +15,35 @@ const openPage = (playing: Playing, page: Page): void => {
   if (!shown) focusSoon(`tab-${page}`);
 };
 
-/** Focus fell to nowhere because what had it is gone: bring it to this. */
-export const focusIfLost = (id: string): void => {
-  requestAnimationFrame(() => {
-    if (document.activeElement === null || document.activeElement === document.body)
-      document.getElementById(id)?.focus();
-  });
+const isLost = (): boolean => document.activeElement === null || document.activeElement === document.body;
+
+const focusOn = (id: string): boolean => {
+  const el = document.getElementById(id);
+  el?.focus();
+  return el !== null && document.activeElement === el;
 };
 
-/** Moves focus once the page has been drawn. */
+/** Focus fell to nowhere because what had it is gone: bring it to this. */
+export const focusIfLost = (id: string): void => {
+  const bring = (): void => {
+    if (isLost()) focusOn(id);
+  };
+  queueMicrotask(bring);
+  requestAnimationFrame(bring);
+};
+
+/**
+ * Moves focus as soon as the page has followed, which it does before the next task; on a slow picture a frame comes so
+ * late that somebody may have moved on by keys, and is then left alone.
+ */
 export const focusSoon = (id: string): void => {
-  requestAnimationFrame(() => document.getElementById(id)?.focus());
+  queueMicrotask(() => {
+    if (focusOn(id)) return;
+    const had = document.activeElement;
+    requestAnimationFrame(() => {
+      if (isLost() || document.activeElement === had) focusOn(id);
+    });
+  });
 };
 
 /** Puts away what is pointed at; focus goes back to where it was chosen. */

@@ -1,5 +1,5 @@
 /** Calling a finding: on this, that condition, typed; the trade's list opens after three letters. No bell for right or wrong. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { findPart } from '../../engine/world/edit.ts';
 import { Completion } from '../parts/Completion.tsx';
 import type { Desk, Playing } from '../types.ts';
@@ -38,7 +38,7 @@ export const CallFinding = ({ desk, playing, on: given, replaces, onDone }: Call
   const [text, setText] = useState('');
   const [sure, setSure] = useState<number | null>(null);
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => form.current?.querySelector('input')?.focus(), []);
+  useLayoutEffect(() => form.current?.querySelector('input')?.focus(), []);
   const write = (event: Event): void => {
     event.preventDefault();
     if (on === null || condition === null) return;
