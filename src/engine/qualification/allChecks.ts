@@ -13,6 +13,7 @@ import { protectionChecks } from './protectionChecks.ts';
 import { sensesChecks } from './sensesChecks.ts';
 import { sourceChecks } from './sourceChecks.ts';
 import { spanChecks } from './spanChecks.ts';
+import { steppedChecks } from './steppedChecks.ts';
 import { systemChecks } from './systemChecks.ts';
 import type { Check } from './types.ts';
 
@@ -23,6 +24,7 @@ export const allChecks: readonly Check[] = [
   ...lineChecks,
   ...networkChecks,
   ...protectionChecks,
+  ...steppedChecks,
   ...bodyChecks,
   ...arcChecks,
   ...groundChecks,
