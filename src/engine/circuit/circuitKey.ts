@@ -28,9 +28,18 @@ function keyOfPart(part: Part): string {
   return key;
 }
 
+const partsKeys = new WeakMap<World['parts'], string>();
+
+function keyOfParts({ parts }: World): string {
+  const known = partsKeys.get(parts);
+  if (known !== undefined) return known;
+  const key = parts.map(keyOfPart).sort().join('');
+  partsKeys.set(parts, key);
+  return key;
+}
+
 /** Structural key of what the circuit reads; the same for any order of the parts. */
 export function circuitKey(world: World): string {
-  const parts = world.parts.map(keyOfPart).sort();
   const jumpers = [...world.jumpers].sort(byId).map(({ id, points }) => `${id}=${points.join('+')}`);
-  return `${parts.join('')}|${jumpers.join(';')}|${world.site.resistivity}`;
+  return `${keyOfParts(world)}|${jumpers.join(';')}|${world.site.resistivity}`;
 }

@@ -3,7 +3,7 @@ import { componentKind } from '../catalogue/components.ts';
 import type { Protection, Watch } from '../catalogue/types.ts';
 import { abs } from '../math/complex.ts';
 import type { Part, World } from '../world/types.ts';
-import { branchesOf, byId, netOf } from './elementsOf.ts';
+import { branchesOf, netOf, partsById } from './elementsOf.ts';
 import { operatingTime } from './operatingTime.ts';
 import type { SolvedCircuit } from './solveCircuit.ts';
 import type { Operation } from './types.ts';
@@ -16,18 +16,25 @@ export type Device =
   | { readonly part: Part; readonly branch: string; readonly protection: Protection }
   | { readonly part: Part; readonly branch: string; readonly watch: Watch };
 
+const devicesKept = new WeakMap<Part, readonly Device[]>();
+
+function devicesOn(part: Part): readonly Device[] {
+  const kept = devicesKept.get(part);
+  if (kept !== undefined) return kept;
+  const devices: Device[] = [
+    ...branchesOf(part).flatMap((branch) =>
+      branch.type === 'series' && branch.protects !== undefined
+        ? [{ part, branch: branch.name, protection: branch.protects }]
+        : [],
+    ),
+    ...(componentKind(part.kind).watches?.(part) ?? []).map((watch) => ({ part, branch: watch.name, watch })),
+  ];
+  devicesKept.set(part, devices);
+  return devices;
+}
+
 /** Protective branches and relays as they stand, by part. */
-export const devicesOf = (world: World): Device[] =>
-  [...world.parts]
-    .sort(byId)
-    .flatMap((part): Device[] => [
-      ...branchesOf(part).flatMap((branch) =>
-        branch.type === 'series' && branch.protects !== undefined
-          ? [{ part, branch: branch.name, protection: branch.protects }]
-          : [],
-      ),
-      ...(componentKind(part.kind).watches?.(part) ?? []).map((watch) => ({ part, branch: watch.name, watch })),
-    ]);
+export const devicesOf = (world: World): Device[] => partsById(world).flatMap(devicesOn);
 
 /** Trips that each recloser has made since the last rest. */
 export type Shots = ReadonlyMap<string, number>;

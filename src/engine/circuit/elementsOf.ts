@@ -30,6 +30,15 @@ export interface CircuitOptions {
 export const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
   a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
+const sortedKept = new WeakMap<World['parts'], readonly Part[]>();
+
+/** Parts in order of id. */
+export function partsById({ parts }: World): readonly Part[] {
+  const sorted = sortedKept.get(parts) ?? [...parts].sort(byId);
+  sortedKept.set(parts, sorted);
+  return sorted;
+}
+
 /** Net of a part's terminal; 'earth' is the reference. */
 export function netOf(part: Part, terminal: string): string {
   if (terminal === EARTH) return EARTH;
@@ -142,29 +151,61 @@ export const netsOf = (element: NetworkElement): readonly string[] =>
 const isCapacitance = (element: NetworkElement): boolean =>
   element.kind === 'admittance' && element.y.im > 0 && (element.from === EARTH || element.to === EARTH);
 
-/** The floor susceptance for each net, clamped points included, that lacks a capacitance to earth. */
-function strayElements(world: World, elements: readonly NetworkElement[]): NetworkElement[] {
-  const lacking = new Set(world.parts.flatMap((part) => Object.values(part.nets)));
-  for (const element of elements) for (const net of netsOf(element)) lacking.add(net);
-  for (const element of elements) if (isCapacitance(element)) for (const net of netsOf(element)) lacking.delete(net);
-  lacking.delete(EARTH);
-  return [...lacking].sort().map((net) => ({
-    kind: 'admittance',
-    id: elementId('stray', net),
-    from: net,
-    to: EARTH,
-    y: FLOOR_CAPACITANCE,
-  }));
+/** What a part gives whatever stands beside it. */
+interface Own {
+  readonly elements: readonly NetworkElement[];
+  /** Floor susceptance for each of its nets, should no part give that any. */
+  readonly strays: readonly (readonly [net: string, stray: NetworkElement])[];
+  readonly capacitive: readonly string[];
+}
+
+const strayOf = (net: string): NetworkElement => ({
+  kind: 'admittance',
+  id: elementId('stray', net),
+  from: net,
+  to: EARTH,
+  y: FLOOR_CAPACITANCE,
+});
+
+const ownKept = new WeakMap<Part, Own>();
+
+function ownOf(part: Part): Own {
+  const kept = ownKept.get(part);
+  if (kept !== undefined) return kept;
+  const elements = branchesOf(part).map((branch) => elementOf(part, branch));
+  const nets = [...new Set([...Object.values(part.nets), ...elements.flatMap(netsOf)])].filter((net) => net !== EARTH);
+  const own = {
+    elements,
+    strays: nets.map((net) => [net, strayOf(net)] as const),
+    capacitive: elements.filter(isCapacitance).flatMap(netsOf),
+  };
+  ownKept.set(part, own);
+  return own;
+}
+
+/** The floor susceptance for each net, clamped points included, that lacks a capacitance to earth; `more` are no part's own. */
+function strayElements(parts: readonly Part[], more: readonly NetworkElement[]): NetworkElement[] {
+  const lacking = new Map<string, NetworkElement>();
+  for (const part of parts) for (const [net, stray] of ownOf(part).strays) lacking.set(net, stray);
+  for (const element of more) {
+    for (const net of netsOf(element)) if (net !== EARTH && !lacking.has(net)) lacking.set(net, strayOf(net));
+  }
+  for (const part of parts) for (const net of ownOf(part).capacitive) lacking.delete(net);
+  for (const element of more) if (isCapacitance(element)) for (const net of netsOf(element)) lacking.delete(net);
+  return [...lacking.keys()].sort().map((net) => lacking.get(net) as NetworkElement);
 }
 
 /** The network of a World, in order of parts, then jumpers, bridges and stray capacitance; ids `<part>:<branch>`. */
 export function elementsOf(world: World, options: CircuitOptions = {}): NetworkElement[] {
-  const parts = [...world.parts].sort(byId);
-  const elements = parts.flatMap((part) => branchesOf(part).map((branch) => elementOf(part, branch)));
+  const parts = partsById(world);
+  const more: NetworkElement[] = [];
   for (const part of parts) {
-    for (const fault of [...part.faults].sort(byId)) elements.push(...leaksOf(world, part, fault, options));
+    if (part.faults.length === 0) continue;
+    for (const fault of [...part.faults].sort(byId)) more.push(...leaksOf(world, part, fault, options));
   }
-  for (const jumper of [...world.jumpers].sort(byId)) elements.push(...jumperElements(world, jumper));
-  elements.push(...bridgeElements(world, options.bridges ?? []));
-  return [...elements, ...strayElements(world, elements)];
+  for (const jumper of [...world.jumpers].sort(byId)) more.push(...jumperElements(world, jumper));
+  more.push(...bridgeElements(world, options.bridges ?? []));
+  const elements: NetworkElement[] = [];
+  for (const part of parts) elements.push(...ownOf(part).elements);
+  return elements.concat(more, strayElements(parts, more));
 }

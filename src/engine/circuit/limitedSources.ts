@@ -8,9 +8,9 @@
 import { abs, type Complex, conj, div, mul, scale, sub } from '../math/complex.ts';
 import { solveNetwork } from '../network/solveNetwork.ts';
 import type { NetworkElement, NetworkSolution, SourceElement } from '../network/types.ts';
-import type { World } from '../world/types.ts';
+import type { Part, World } from '../world/types.ts';
 import { CircuitDefect, defectOf } from './circuitDefect.ts';
-import { branchesOf, byId, elementId } from './elementsOf.ts';
+import { branchesOf, elementId, partsById } from './elementsOf.ts';
 
 interface Limit {
   readonly element: string;
@@ -22,21 +22,34 @@ interface Limit {
 const ROUNDS = 40;
 const CLOSE = 1e-9;
 
-const limitsOf = (world: World): Limit[] =>
-  [...world.parts].sort(byId).flatMap((part) =>
-    branchesOf(part).flatMap((branch) =>
-      branch.type === 'source' && branch.limit !== undefined && abs(branch.emf) > 0
-        ? [
-            {
-              element: elementId(part.id, branch.name),
-              part: part.id,
-              amperes: branch.limit.amperes,
-              watts: branch.limit.watts,
-            },
-          ]
-        : [],
-    ),
+const none: readonly Limit[] = [];
+const limitsKept = new WeakMap<Part, readonly Limit[]>();
+
+function limitsOn(part: Part): readonly Limit[] {
+  const kept = limitsKept.get(part);
+  if (kept !== undefined) return kept;
+  const found = branchesOf(part).flatMap((branch) =>
+    branch.type === 'source' && branch.limit !== undefined && abs(branch.emf) > 0
+      ? [
+          {
+            element: elementId(part.id, branch.name),
+            part: part.id,
+            amperes: branch.limit.amperes,
+            watts: branch.limit.watts,
+          },
+        ]
+      : [],
   );
+  const limits = found.length === 0 ? none : found;
+  limitsKept.set(part, limits);
+  return limits;
+}
+
+function limitsOf(world: World): readonly Limit[] {
+  const limits: Limit[] = [];
+  for (const part of partsById(world)) limits.push(...limitsOn(part));
+  return limits;
+}
 
 function solved(elements: readonly NetworkElement[]): NetworkSolution {
   const solution = solveNetwork(elements);

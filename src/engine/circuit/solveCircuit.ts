@@ -11,11 +11,11 @@ import type { Vec3 } from '../math/vec3.ts';
 import { solveNetwork } from '../network/solveNetwork.ts';
 import { EARTH, type NetworkElement, type NetworkSolution, type Phasors } from '../network/types.ts';
 import { findPart, pointAt } from '../world/edit.ts';
-import type { PointId, World } from '../world/types.ts';
+import type { Part, PointId, World } from '../world/types.ts';
 import { branchNames } from './branchNames.ts';
 import { CircuitDefect, defectOf } from './circuitDefect.ts';
 import { circuitKey } from './circuitKey.ts';
-import { byId, type CircuitOptions, elementId, elementsOf, netAt, partAt } from './elementsOf.ts';
+import { byId, type CircuitOptions, elementId, elementsOf, netOf, partAt } from './elementsOf.ts';
 import { limitSources } from './limitedSources.ts';
 import { electrodesOf, groundPotential } from './localEarth.ts';
 import { Memo } from './memo.ts';
@@ -33,12 +33,31 @@ export interface SolvedCircuit extends CircuitSolution {
   readonly network: NetworkSolution;
 }
 
+/** Where a point hangs in the network and in space. */
+interface Spot {
+  readonly net: string;
+  readonly place: Vec3;
+}
+
+// A part is frozen, so what follows from it alone may be kept with it.
+const spotsKept = new WeakMap<Part, Map<string, Spot>>();
+
+function spotAt(world: World, id: PointId): Spot {
+  const [part, terminal] = partAt(world, id);
+  const spots = spotsKept.get(part) ?? new Map<string, Spot>();
+  spotsKept.set(part, spots);
+  const spot = spots.get(terminal) ?? { net: netOf(part, terminal), place: pointAt(world, id) ?? part.at };
+  spots.set(terminal, spot);
+  return spot;
+}
+
 class Circuit implements SolvedCircuit {
   readonly elements: readonly NetworkElement[];
   readonly network: NetworkSolution;
-  private readonly ids: ReadonlySet<string>;
   private readonly impedances = new Map<string, Complex>();
   private readonly states = new Map<PointId, PointState>();
+  private readonly spots = new Map<PointId, Spot>();
+  private ids: ReadonlySet<string> | null = null;
   private readonly world: World;
   private sorted: readonly PointState[] | null = null;
   private readonly ground: (place: Vec3, phasors: Phasors) => Complex;
@@ -49,7 +68,6 @@ class Circuit implements SolvedCircuit {
     const solved = solveNetwork(this.elements);
     if (!solved.ok) throw defectOf(solved);
     this.network = solved;
-    this.ids = new Set(this.elements.map(({ id }) => id));
     const electrodes = electrodesOf(world);
     this.ground = (place, phasors) => groundPotential(electrodes, world.site.resistivity, place, phasors);
   }
@@ -70,8 +88,20 @@ class Circuit implements SolvedCircuit {
     return state;
   }
 
+  private spot(id: PointId): Spot {
+    const known = this.spots.get(id);
+    if (known !== undefined) return known;
+    const spot = spotAt(this.world, id);
+    this.spots.set(id, spot);
+    return spot;
+  }
+
+  private netAt(id: PointId | 'earth'): string {
+    return id === EARTH ? EARTH : this.spot(id).net;
+  }
+
   private read(id: PointId): PointState {
-    const node = netAt(this.world, id);
+    const node = this.netAt(id);
     const ohms = abs(add(this.impedance(node, EARTH), complex(TEST_OHMS)));
     const shares = this.network.groups
       .map((group) => ({ id: group, volts: abs(this.voltage(this.network.contribution(group), id, EARTH)) }))
@@ -94,9 +124,7 @@ class Circuit implements SolvedCircuit {
 
   bodyCurrent(from: PointId, to: PointId | 'earth', ohms: number): number {
     const volts = this.between(from, to);
-    return volts === 0
-      ? 0
-      : volts / abs(add(this.impedance(netAt(this.world, from), netAt(this.world, to)), complex(ohms)));
+    return volts === 0 ? 0 : volts / abs(add(this.impedance(this.netAt(from), this.netAt(to)), complex(ohms)));
   }
 
   between(a: PointId, b: PointId | 'earth'): number {
@@ -106,6 +134,7 @@ class Circuit implements SolvedCircuit {
 
   branchCurrent(part: string, branch: string): number {
     const id = elementId(part, branch);
+    this.ids ??= new Set(this.elements.map((element) => element.id));
     if (this.ids.has(id)) return this.network.worstCurrent(id);
     const known = findPart(this.world, part);
     if (known === null) throw new CircuitDefect(part, 'no such part');
@@ -115,9 +144,9 @@ class Circuit implements SolvedCircuit {
 
   /** Open-circuit phasor from a to b, or to the ground beside a. */
   private voltage(phasors: Phasors, a: PointId, b: PointId | 'earth'): Complex {
-    if (b !== EARTH) return phasors.voltageBetween(netAt(this.world, a), netAt(this.world, b));
-    const place = pointAt(this.world, a) ?? partAt(this.world, a)[0].at;
-    return sub(phasors.voltage(netAt(this.world, a)), this.ground(place, phasors));
+    const { net, place } = this.spot(a);
+    if (b !== EARTH) return phasors.voltageBetween(net, this.netAt(b));
+    return sub(phasors.voltage(net), this.ground(place, phasors));
   }
 
   /** Thevenin impedance; the soil's own share of a body's path is left out. */

@@ -25,7 +25,7 @@ import type { Quantity, Reach } from './types.ts';
 /** Up to here the rule keeps no distance, only contact is avoided. */
 const NO_DISTANCE: Volts = 300;
 /** Farther than this no row of the table that a distribution line reaches applies. */
-const FAR: Metres = 3;
+export const FAR: Metres = 3;
 const SINGLE_PHASE: Volts = 750;
 const TWO_WORKERS: Volts = 600;
 

@@ -40,11 +40,24 @@ export function changesTo(world: World, part: Part): readonly Change[] {
   });
 }
 
+// The same part changed in the same way is the same object, so that what was derived from it stands.
+const changedKept = new WeakMap<Part, Map<string, Part>>();
+
+function changed(part: Part, changes: readonly Change[]): Part {
+  const state: Part['state'] = Object.assign({}, part.state, ...changes.map(({ becomes }) => becomes));
+  const known = changedKept.get(part) ?? new Map<string, Part>();
+  changedKept.set(part, known);
+  const key = JSON.stringify(state);
+  const found = known.get(key) ?? { ...part, state };
+  known.set(key, found);
+  return found;
+}
+
 const apply = (world: World, changes: readonly Change[]): World => ({
   ...world,
   parts: world.parts.map((part) => {
     const mine = changes.filter((change) => change.part.id === part.id);
-    return mine.length === 0 ? part : { ...part, state: Object.assign({}, part.state, ...mine.map((c) => c.becomes)) };
+    return mine.length === 0 ? part : changed(part, mine);
   }),
 });
 

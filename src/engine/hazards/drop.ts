@@ -18,7 +18,7 @@ import {
 import type { Metres, Volts } from '../units/quantities.ts';
 import { pointAt } from '../world/edit.ts';
 import type { Part, PointId, World } from '../world/types.ts';
-import { approachDistance } from './approach.ts';
+import { approachDistance, FAR } from './approach.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
 import { bodyGapBy, handsReach, shoulderOf } from './personSpace.ts';
@@ -71,9 +71,10 @@ function meetingWith(reach: Reach, moment: Moment, loose: Loose): readonly Meeti
   const body = bodyGapBy(reach, gapTo);
   const moving = reach.works || reach.disturbs !== null;
   const hands = moving ? Math.max(0, gapTo(shoulderOf(reach)) - handsReach(world, reach)) : Number.POSITIVE_INFINITY;
+  const gap = Math.min(body, hands);
+  if (gap > FAR) return [];
   const { worst, now } = volts(moment, loose);
   const limit = approachDistance(world, worst);
-  const gap = Math.min(body, hands);
   const strikesBody = body <= 0;
   if (!strikesBody && gap >= limit) return [];
   const quantities = (v: Volts): readonly Quantity[] => [

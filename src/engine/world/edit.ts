@@ -5,7 +5,19 @@ import { cos, sin } from '../math/elementary.ts';
 import { add, type Vec3 } from '../math/vec3.ts';
 import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
 
-export const findPart = (world: World, id: string): Part | null => world.parts.find((part) => part.id === id) ?? null;
+// A list of parts is never changed in place, so its index may be kept with it.
+const indexes = new WeakMap<World['parts'], ReadonlyMap<string, Part>>();
+
+export const findPart = ({ parts }: World, id: string): Part | null => {
+  let index = indexes.get(parts);
+  if (index === undefined) {
+    const made = new Map<string, Part>();
+    for (const part of parts) if (!made.has(part.id)) made.set(part.id, part);
+    index = made;
+    indexes.set(parts, made);
+  }
+  return index.get(id) ?? null;
+};
 
 /** The part; throws where it is known to exist. */
 export const partById = (world: World, id: string): Part => {
