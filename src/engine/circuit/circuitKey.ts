@@ -5,7 +5,7 @@
 import { faultKind } from '../catalogue/faults.ts';
 import { shortHash } from '../math/hash.ts';
 import type { LaidFault, Part, World } from '../world/types.ts';
-import { byId } from './elementsOf.ts';
+import { byId, partsById } from './elementsOf.ts';
 
 const isElectrical = ({ kind }: LaidFault): boolean => {
   const { opens, leaks, words } = faultKind(kind);
@@ -28,18 +28,38 @@ function keyOfPart(part: Part): string {
   return key;
 }
 
-const partsKeys = new WeakMap<World['parts'], string>();
+interface Keys {
+  readonly jumpers: World['jumpers'];
+  readonly resistivity: number;
+  /** By what is asked beside the World. */
+  readonly keys: Map<string, string>;
+}
 
-function keyOfParts({ parts }: World): string {
-  const known = partsKeys.get(parts);
+const keysKept = new WeakMap<World['parts'], Keys>();
+
+function keysOf({ parts, jumpers, site: { resistivity } }: World): Map<string, string> {
+  const kept = keysKept.get(parts);
+  if (kept !== undefined && kept.jumpers === jumpers && kept.resistivity === resistivity) return kept.keys;
+  const keys = new Map<string, string>();
+  keysKept.set(parts, { jumpers, resistivity, keys });
+  return keys;
+}
+
+function writeKey(world: World): string {
+  const parts = partsById(world).map(keyOfPart).join('');
+  const jumpers = [...world.jumpers].sort(byId).map(({ id, points }) => `${id}=${points.join('+')}`);
+  return `${parts}|${jumpers.join(';')}|${world.site.resistivity}`;
+}
+
+/** The key of a World with what is asked beside it; its own alone when nothing is. */
+export function keyWith(world: World, asked: string): string {
+  const keys = keysOf(world);
+  const known = keys.get(asked);
   if (known !== undefined) return known;
-  const key = parts.map(keyOfPart).sort().join('');
-  partsKeys.set(parts, key);
+  const key = asked === '' ? writeKey(world) : `${keyWith(world, '')}|${asked}`;
+  keys.set(asked, key);
   return key;
 }
 
 /** Structural key of what the circuit reads; the same for any order of the parts. */
-export function circuitKey(world: World): string {
-  const jumpers = [...world.jumpers].sort(byId).map(({ id, points }) => `${id}=${points.join('+')}`);
-  return `${keyOfParts(world)}|${jumpers.join(';')}|${world.site.resistivity}`;
-}
+export const circuitKey = (world: World): string => keyWith(world, '');

@@ -14,7 +14,7 @@ import { findPart, pointAt } from '../world/edit.ts';
 import type { Part, PointId, World } from '../world/types.ts';
 import { branchNames } from './branchNames.ts';
 import { CircuitDefect, defectOf } from './circuitDefect.ts';
-import { circuitKey } from './circuitKey.ts';
+import { keyWith } from './circuitKey.ts';
 import { byId, type CircuitOptions, elementId, elementsOf, netOf, partAt } from './elementsOf.ts';
 import { limitSources } from './limitedSources.ts';
 import { electrodesOf, groundPotential } from './localEarth.ts';
@@ -164,6 +164,7 @@ const solutions = new Memo<SolvedCircuit>(128);
 
 /** Solves the World as it stands, protection not operated; throws a CircuitDefect if that cannot be. Kept by structural key. */
 export function solveCircuit(world: World, options: CircuitOptions = {}): SolvedCircuit {
-  const key = `${circuitKey(world)}|${JSON.stringify([options.credible ?? [], options.bridges ?? []])}`;
-  return solutions.get(key, () => new Circuit(world, options));
+  const { credible = [], bridges = [] } = options;
+  const asked = bridges.length === 0 && credible !== true ? credible.join(' ') : JSON.stringify([credible, bridges]);
+  return solutions.get(keyWith(world, asked), () => new Circuit(world, options));
 }

@@ -19,15 +19,38 @@ export interface Moment {
   readonly steps: boolean;
 }
 
-/** Solves the World's credible states; parts in `trusted` stay as they are. */
+/** A state that is solved when it is first asked about: most of what people come near needs none. */
+class Lazy implements SolvedState {
+  readonly world: World;
+  readonly flashed: boolean;
+  readonly words: string;
+  private solved: CircuitSolution | null = null;
+
+  constructor({ world, flashed, words }: CredibleState) {
+    this.world = world;
+    this.flashed = flashed;
+    this.words = words;
+  }
+
+  get solution(): CircuitSolution {
+    this.solved ??= solveCircuit(this.world, this.flashed ? { credible: true } : {});
+    return this.solved;
+  }
+}
+
+/** The World's credible states; parts in `trusted` stay as they are. */
 export function momentOf(world: World, steps = true, trusted: ReadonlySet<string> = new Set()): Moment {
-  const states = credibleStates(world, trusted).map((state) => ({
-    ...state,
-    solution: solveCircuit(state.world, state.flashed ? { credible: true } : {}),
-  }));
+  const states = credibleStates(world, trusted).map((state) => new Lazy(state));
   const [first] = states;
   if (first === undefined) throw new Error('no present state');
-  return { world, present: first.solution, states, steps };
+  return {
+    world,
+    get present() {
+      return first.solution;
+    },
+    states,
+    steps,
+  };
 }
 
 const kept = new WeakMap<Moment, Map<string, PointState | null>>();

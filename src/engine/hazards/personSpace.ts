@@ -49,19 +49,20 @@ interface Gaps {
   readonly shoulder: Metres;
 }
 
-// Paths are frozen geometry; the same places are asked about again in every World that is compared.
-const known = new WeakMap<readonly Vec3[], Map<string, Gaps>>();
+// Paths and stands are frozen geometry; the same ones are asked about again in every World that is compared.
+const known = new WeakMap<readonly Vec3[], WeakMap<Vec3, Gaps>>();
 
 function gapsOf(reach: Reach, path: readonly Vec3[]): Gaps {
-  const places = known.get(path) ?? new Map<string, Gaps>();
+  const places = known.get(path) ?? new WeakMap<Vec3, Gaps>();
   known.set(path, places);
-  const key = reach.at.join(' ');
-  const found = places.get(key) ?? {
+  const found = places.get(reach.at);
+  if (found !== undefined) return found;
+  const gaps = {
     body: bodyGapBy(reach, (place) => distanceToPath(place, path)),
     shoulder: distanceToPath(shoulderOf(reach), path),
   };
-  places.set(key, found);
-  return found;
+  places.set(reach.at, gaps);
+  return gaps;
 }
 
 /** Gap between the body and a path, zero when they touch. */

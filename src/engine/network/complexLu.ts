@@ -1,7 +1,10 @@
 /**
- * LU factorisation of a sparse complex matrix (elimination.ts): factor once, solve for many right-hand sides.
+ * LU factorisation of a sparse complex matrix (elimination.ts, or by a plan, follow.ts): factor once, solve for many right-hand
+ * sides.
  */
 import { Elimination } from './elimination.ts';
+import { follow, hasPattern } from './follow.ts';
+import { type Plan, planOf } from './plan.ts';
 import { type ComplexVector, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
 import type { Triangle } from './triangle.ts';
 
@@ -24,8 +27,7 @@ export interface Singular {
 
 const state = new Elimination();
 
-/** Factors of a square matrix whose rows and columns are of comparable size. */
-export function factor(matrix: SparseMatrix): Factors | Singular {
+function eliminated(matrix: SparseMatrix): Factors | Singular {
   const { size } = matrix;
   state.begin(matrix);
   const pivotRow = new Int32Array(size);
@@ -43,6 +45,29 @@ export function factor(matrix: SparseMatrix): Factors | Singular {
   }
   const [lower, upper] = [state.lower.build(), state.upper.build()];
   return { singular: false, size, pivotRow, pivotColumn, pivotRe, pivotIm, lower, upper };
+}
+
+const PLANS = 4;
+/** Plans by the array that tells where rows begin, which matrices of one structure share; the last that fitted first. */
+const plans = new WeakMap<Int32Array, Plan[]>();
+
+/** Factors of a square matrix whose rows and columns are of comparable size. */
+export function factor(matrix: SparseMatrix): Factors | Singular {
+  const { size } = matrix;
+  const known = plans.get(matrix.start);
+  // A structure met for the first time may be the last of its kind: it is planned when it comes again.
+  if (known === undefined) plans.set(matrix.start, []);
+  for (const [at, plan] of known?.entries() ?? []) {
+    const followed = hasPattern(plan, matrix) ? follow(plan, matrix) : null;
+    if (followed === null) continue;
+    if (at > 0) known?.unshift(...known.splice(at, 1));
+    return { singular: false, size, pivotRow: plan.pivots.row, pivotColumn: plan.pivots.column, ...followed };
+  }
+  const factors = eliminated(matrix);
+  if (known === undefined || factors.singular) return factors;
+  known.unshift(planOf(matrix, { row: factors.pivotRow, column: factors.pivotColumn }));
+  known.length = Math.min(known.length, PLANS);
+  return factors;
 }
 
 /** Solves for the right-hand side in `b`, which is used up; the solution is written to `x`. */

@@ -3,23 +3,18 @@
  * that are large enough in their row (H. M. Markowitz, Management Science 3, 1957; Duff, Erisman & Reid, Direct Methods
  * for Sparse Matrices, 1986). A row that outgrows its room moves to the end of the arrays.
  */
-import { type SparseMatrix, size1 } from './sparseMatrix.ts';
+import { longer } from './longer.ts';
+import type { SparseMatrix } from './sparseMatrix.ts';
 import { TriangleBuilder } from './triangle.ts';
 
 /** A pivot is at least this fraction of the largest entry left in its row. */
-const THRESHOLD = 0.1;
+export const THRESHOLD = 0.1;
 /** So many of the shortest rows are searched for a pivot. */
-const LOOKED_AT = 6;
+export const LOOKED_AT = 6;
 /** What is left of a row below this fraction of what it once held is rounding, not a pivot. */
-const ROUNDING = 1e-14;
+export const ROUNDING = 1e-14;
 /** Room left in a row for what fills in. */
 const SPARE = 4;
-
-function longer<T extends Int32Array | Float64Array>(old: T, room: number): T {
-  const made = old instanceof Int32Array ? new Int32Array(room) : new Float64Array(room);
-  made.set(old);
-  return made as T;
-}
 
 const ints = (length: number): Int32Array => new Int32Array(length);
 const reals = (length: number): Float64Array => new Float64Array(length);
@@ -141,7 +136,7 @@ export class Elimination {
     const to = from + (this.length[i] as number);
     let max = 0;
     for (let t = from; t < to; t++) {
-      const entry = size1(re[t] as number, im[t] as number);
+      const entry = Math.abs(re[t] as number) + Math.abs(im[t] as number);
       if (entry > max) max = entry;
     }
     return max;
@@ -195,7 +190,7 @@ export class Elimination {
       if (!(max > ROUNDING * (this.rowPeak[i] as number))) return i;
       const from = start[i] as number;
       for (let t = from; t < from + shortest; t++) {
-        const entry = size1(re[t] as number, im[t] as number);
+        const entry = Math.abs(re[t] as number) + Math.abs(im[t] as number);
         if (entry < THRESHOLD * max) continue;
         const count = columnCount[columns[t] as number] as number;
         if (count < bestCount || (count === bestCount && entry > bestSize)) {
@@ -276,7 +271,7 @@ export class Elimination {
         end++;
         this.chain(i, j);
       }
-      const entry = size1(dRe, dIm);
+      const entry = Math.abs(dRe) + Math.abs(dIm);
       if (entry > peak) peak = entry;
     }
     for (let t = from; t < end; t++) place[columns[t] as number] = 0;

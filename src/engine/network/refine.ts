@@ -4,7 +4,7 @@
  * Arioli, Demmel & Duff 1989). A small equation, a body's microamperes, is so held as strictly as a large one.
  */
 import { type Factors, substitute } from './complexLu.ts';
-import { type ComplexVector, type Scaling, type SparseMatrix, size1, zeroVector } from './sparseMatrix.ts';
+import { type ComplexVector, type Scaling, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
 
 /** Refinement stops here; rounding alone leaves about 1e-15. */
 const GOOD = 1e-14;
@@ -58,7 +58,7 @@ function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: C
   for (let i = 0; i < size; i++) {
     let sRe = b.re[i] as number;
     let sIm = b.im[i] as number;
-    let all = size1(sRe, sIm);
+    let all = Math.abs(sRe) + Math.abs(sIm);
     const to = end[i] as number;
     for (let t = start[i] as number; t < to; t++) {
       const aRe = re[t] as number;
@@ -68,7 +68,7 @@ function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: C
       const xIm = inIm[j] as number;
       sRe -= aRe * xRe - aIm * xIm;
       sIm -= aRe * xIm + aIm * xRe;
-      all += size1(aRe, aIm) * size1(xRe, xIm);
+      all += (Math.abs(aRe) + Math.abs(aIm)) * (Math.abs(xRe) + Math.abs(xIm));
     }
     outRe[i] = sRe;
     outIm[i] = sIm;
@@ -78,7 +78,7 @@ function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: C
   let residual = 0;
   let worstRow = 0;
   for (let i = 0; i < size; i++) {
-    const over = size1(outRe[i] as number, outIm[i] as number);
+    const over = Math.abs(outRe[i] as number) + Math.abs(outIm[i] as number);
     if (over === 0) continue;
     const ratio = over / Math.max(terms[i] as number, (NOTHING * largest) / (rowScaling[i] as number));
     // Written so that a NaN counts as the worst.

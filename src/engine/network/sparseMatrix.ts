@@ -53,19 +53,20 @@ export function addEntry(matrix: SparseMatrix, row: number, column: number, re: 
   end[row] = last + 1;
 }
 
-/** |re| + |im|: within a factor of the square root of two of the magnitude, and cheaper. */
-export const size1 = (re: number, im: number): number => Math.abs(re) + Math.abs(im);
-
-const bits = new DataView(new ArrayBuffer(8));
+const real = new Float64Array(1);
+const halves = new Int32Array(real.buffer);
+real[0] = 1;
+/** Which half of a number holds its sign and exponent on this machine. */
+const HIGH = halves[0] === 0 ? 1 : 0;
 
 /** Within 1e-150 to 1e150, so that products of factors neither overflow nor vanish. */
 function powerOfTwoBelow(x: number): number {
   if (x > 1e-149 && x < 1e149) {
     // Sign and exponent of the binary form without its fraction.
-    bits.setFloat64(0, x);
-    bits.setUint32(0, bits.getUint32(0) & 0x7ff00000);
-    bits.setUint32(4, 0);
-    return bits.getFloat64(0);
+    real[0] = x;
+    halves[HIGH] = (halves[HIGH] as number) & 0x7ff00000;
+    halves[1 - HIGH] = 0;
+    return real[0];
   }
   let power = 1;
   while (power > x && power > 1e-150) power /= 2;
@@ -78,7 +79,7 @@ export interface Scaling {
   readonly column: Float64Array;
 }
 
-/** Factors that bring the largest entry of each row and column near one; a row or column of zeros keeps the factor one. */
+/** Factors that bring the largest entry (|re| + |im|) of each row and column near one; a row or column of zeros keeps one. */
 export function equilibrate(matrix: SparseMatrix): Scaling {
   const { size, start, end, columns, re, im } = matrix;
   const row = new Float64Array(size).fill(1);
@@ -91,14 +92,15 @@ export function equilibrate(matrix: SparseMatrix): Scaling {
       const to = end[i] as number;
       let rowMax = 0;
       for (let t = from; t < to; t++) {
-        const entry = size1(re[t] as number, im[t] as number) * (column[columns[t] as number] as number);
+        const entry =
+          (Math.abs(re[t] as number) + Math.abs(im[t] as number)) * (column[columns[t] as number] as number);
         if (entry > rowMax) rowMax = entry;
       }
       if (rowMax > 0) row[i] = 1 / powerOfTwoBelow(rowMax);
       const factor = row[i] as number;
       for (let t = from; t < to; t++) {
         const j = columns[t] as number;
-        const entry = size1(re[t] as number, im[t] as number) * factor;
+        const entry = (Math.abs(re[t] as number) + Math.abs(im[t] as number)) * factor;
         if (entry > (columnMax[j] as number)) columnMax[j] = entry;
       }
     }

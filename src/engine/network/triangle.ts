@@ -1,3 +1,5 @@
+import { longer } from './longer.ts';
+
 /** One triangle of the factors, step by step: entries of step k are start[k] up to, not including, start[k + 1]. */
 export interface Triangle {
   readonly start: Int32Array;
@@ -33,9 +35,7 @@ export class TriangleBuilder {
   closeStep(): void {
     this.steps++;
     if (this.steps === this.start.length) {
-      const { start } = this;
-      this.start = new Int32Array(2 * this.steps);
-      this.start.set(start);
+      this.start = longer(this.start, 2 * this.steps);
     }
     this.start[this.steps] = this.used;
   }
@@ -50,13 +50,9 @@ export class TriangleBuilder {
   }
 
   private grow(): void {
-    const { index, re, im } = this;
     const room = 2 * this.used;
-    this.index = new Int32Array(room);
-    this.re = new Float64Array(room);
-    this.im = new Float64Array(room);
-    this.index.set(index);
-    this.re.set(re);
-    this.im.set(im);
+    this.index = longer(this.index, room);
+    this.re = longer(this.re, room);
+    this.im = longer(this.im, room);
   }
 }

@@ -51,7 +51,7 @@ const leakLevel = (
   return amperes < SILENT_AMPERES ? null : sound.level + 20 * log10(amperes / BUZZ_AMPERES);
 };
 
-const sourcesOf = (world: World): readonly Source[] =>
+const findSources = (world: World): readonly Source[] =>
   world.parts.flatMap((part): Source[] => {
     const { sound, features } = componentKind(part.kind);
     const own = sound?.(part) ?? null;
@@ -67,6 +67,24 @@ const sourcesOf = (world: World): readonly Source[] =>
     );
     return own === null ? faults : [{ ...own, id: part.id, at, fault: null, part: part.id }, ...faults];
   });
+
+interface Kept {
+  readonly jumpers: World['jumpers'];
+  readonly resistivity: number;
+  readonly sources: readonly Source[];
+}
+
+// A list of parts is never changed in place; with jumpers and soil it is all that sources follow from.
+const kept = new WeakMap<World['parts'], Kept>();
+
+const sourcesOf = (world: World): readonly Source[] => {
+  const { parts, jumpers, site } = world;
+  const known = kept.get(parts);
+  if (known?.jumpers === jumpers && known.resistivity === site.resistivity) return known.sources;
+  const sources = findSources(world);
+  kept.set(parts, { jumpers, resistivity: site.resistivity, sources });
+  return sources;
+};
 
 const truckAt = (world: World, ear: Vec3): number | null =>
   world.truck.engine && world.truck.place !== 'arriving'

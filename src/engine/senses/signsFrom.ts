@@ -78,8 +78,29 @@ export const seenOn = (world: World, part: Part, stand: string, aid: Aid): reado
   );
 };
 
+interface Kept {
+  readonly site: World['site'];
+  readonly stands: World['stands'];
+  readonly signs: readonly Sign[];
+}
+
+// A list of parts is never changed in place; with site and stands it is all that is seen.
+const kept = new WeakMap<World['parts'], Map<string, Kept>>();
+
+function seenFrom(world: World, stand: string, aid: Aid): readonly Sign[] {
+  const { parts, site, stands } = world;
+  const views = kept.get(parts) ?? new Map<string, Kept>();
+  kept.set(parts, views);
+  const view = `${aid} ${stand}`;
+  const known = views.get(view);
+  if (known?.site === site && known.stands === stands) return known.signs;
+  const signs = parts.flatMap((part) => seenOn(world, part, stand, aid));
+  views.set(view, { site, stands, signs });
+  return signs;
+}
+
 /** All signs that eye and ear could have from a stand with an aid, in the order of parts. */
 export const signsFrom = (world: World, stand: string, aid: Aid): readonly Sign[] => [
-  ...world.parts.flatMap((part) => seenOn(world, part, stand, aid)),
+  ...seenFrom(world, stand, aid),
   ...heardSigns(world, stand),
 ];
