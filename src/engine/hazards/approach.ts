@@ -24,8 +24,8 @@ import type { Quantity, Reach } from './types.ts';
 
 /** Up to here the rule keeps no distance, only contact is avoided. */
 const NO_DISTANCE: Volts = 300;
-/** Farther than this no row of the table that a distribution line reaches applies. */
-export const FAR: Metres = 3;
+/** Phase to phase: the last row of Table R-6. Two sources of 34.5Y/19.92 kV out of step stay below it. */
+const HIGHEST: Volts = 72500;
 const SINGLE_PHASE: Volts = 750;
 const TWO_WORKERS: Volts = 600;
 
@@ -35,6 +35,10 @@ export const tableVolts = (toGround: Volts): Volts => (toGround <= SINGLE_PHASE 
 /** Minimum approach distance to a part at so many volts to ground; zero up to 300 V. */
 export const approachDistance = (world: World, toGround: Volts): Metres =>
   toGround <= NO_DISTANCE ? 0 : minimumApproach(tableVolts(toGround), 'phase-to-ground', world.site.altitudeM).metres;
+
+/** Farther than this from bare metal nobody is too near, whatever a distribution line carries. */
+export const farthestApproach = (world: World): Metres =>
+  minimumApproach(HIGHEST, 'phase-to-ground', world.site.altitudeM).metres;
 
 const glovesOf = (world: World, who: string): string | null =>
   personById(world, who)?.wearing.find((id) => {
@@ -64,11 +68,17 @@ interface Near {
   readonly failed: readonly string[];
 }
 
-function near(reach: Reach, moment: Moment, metal: BareMetal, touched: ReadonlySet<string>): Near | null {
+function near(
+  reach: Reach,
+  moment: Moment,
+  metal: BareMetal,
+  touched: ReadonlySet<string>,
+  farthest: Metres,
+): Near | null {
   const { world } = moment;
   const body = bodyGap(reach, metal.path);
   const hands = reach.works || reach.disturbs !== null ? handsGap(world, reach, metal.path) : Number.POSITIVE_INFINITY;
-  if (Math.min(body, hands) > FAR) return null;
+  if (Math.min(body, hands) >= farthest) return null;
   const end = nearestEnd(reach, metal);
   const live = liveIn(moment, end, NO_DISTANCE);
   if (live === null || metal.ends.some(({ net }) => touched.has(net))) return null;
@@ -113,7 +123,8 @@ export function approach(reach: Reach, moment: Moment): readonly Meeting[] {
   const { world } = moment;
   const byHand = reach.touches.filter(({ through }) => through.stick === null);
   const touched = new Set(byHand.map(({ point }) => netAt(world, point)));
-  const found = bareMetal(world).flatMap((metal) => near(reach, moment, metal, touched) ?? []);
+  const farthest = farthestApproach(world);
+  const found = bareMetal(world).flatMap((metal) => near(reach, moment, metal, touched, farthest) ?? []);
   return nearest(found).map((each) => {
     const point = representativeOf(world, each.node);
     const { part } = each.metal;

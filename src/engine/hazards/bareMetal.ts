@@ -75,8 +75,14 @@ function metalKept(part: Part): readonly BareMetal[] {
   return found;
 }
 
+const all = new WeakMap<World['parts'], readonly BareMetal[]>();
+
 /** Points and wires in the order of the parts. */
-export const bareMetal = (world: World): readonly BareMetal[] => world.parts.flatMap(metalKept);
+export function bareMetal({ parts }: World): readonly BareMetal[] {
+  const found = all.get(parts) ?? parts.flatMap(metalKept);
+  all.set(parts, found);
+  return found;
+}
 
 const representatives = new WeakMap<World['parts'], ReadonlyMap<string, PointId>>();
 

@@ -18,7 +18,7 @@ import {
 import type { Metres, Volts } from '../units/quantities.ts';
 import { pointAt } from '../world/edit.ts';
 import type { Part, PointId, World } from '../world/types.ts';
-import { approachDistance, FAR } from './approach.ts';
+import { approachDistance, farthestApproach } from './approach.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
 import { bodyGapBy, handsReach, shoulderOf } from './personSpace.ts';
@@ -72,7 +72,7 @@ function meetingWith(reach: Reach, moment: Moment, loose: Loose): readonly Meeti
   const moving = reach.works || reach.disturbs !== null;
   const hands = moving ? Math.max(0, gapTo(shoulderOf(reach)) - handsReach(world, reach)) : Number.POSITIVE_INFINITY;
   const gap = Math.min(body, hands);
-  if (gap > FAR) return [];
+  if (body > 0 && gap >= farthestApproach(world)) return [];
   const { worst, now } = volts(moment, loose);
   const limit = approachDistance(world, worst);
   const strikesBody = body <= 0;
@@ -107,9 +107,14 @@ function meetingWith(reach: Reach, moment: Moment, loose: Loose): readonly Meeti
   ];
 }
 
+const looseKept = new WeakMap<World['parts'], readonly Loose[]>();
+
+function looseIn(world: World): readonly Loose[] {
+  const found = looseKept.get(world.parts) ?? world.parts.filter(isLost).flatMap((tie) => looseAt(world, tie) ?? []);
+  looseKept.set(world.parts, found);
+  return found;
+}
+
 /** Loose conductors that can get at the person. */
 export const drop = (reach: Reach, moment: Moment): readonly Meeting[] =>
-  moment.world.parts
-    .filter(isLost)
-    .flatMap((tie) => looseAt(moment.world, tie) ?? [])
-    .flatMap((loose) => meetingWith(reach, moment, loose));
+  looseIn(moment.world).flatMap((loose) => meetingWith(reach, moment, loose));

@@ -38,17 +38,18 @@ class Lazy implements SolvedState {
   }
 }
 
-/** The World's credible states; parts in `trusted` stay as they are. */
+/** A World's moment; parts in `trusted` stay as they are. */
 export function momentOf(world: World, steps = true, trusted: ReadonlySet<string> = new Set()): Moment {
-  const states = credibleStates(world, trusted).map((state) => new Lazy(state));
-  const [first] = states;
-  if (first === undefined) throw new Error('no present state');
+  let states: readonly SolvedState[] | null = null;
   return {
     world,
     get present() {
-      return first.solution;
+      return solveCircuit(world);
     },
-    states,
+    get states() {
+      states ??= credibleStates(world, trusted).map((state) => new Lazy(state));
+      return states;
+    },
     steps,
   };
 }
