@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { canonicalJson, hashOf, shortHash } from '../../../src/engine/math/hash.ts';
+import { canonicalJson, hashOf, type KeptTexts, shortHash } from '../../../src/engine/math/hash.ts';
 
 fc.configureGlobal({ seed: 20 });
 
@@ -65,5 +65,18 @@ describe('hashOf', () => {
 
   test('shortHash is its first 16 digits', () => {
     expect(shortHash({ a: 1 })).toBe(hashOf({ a: 1 }).slice(0, 16));
+  });
+
+  test('kept texts change no hash, whichever members are new', () => {
+    const kept: KeptTexts = new WeakMap();
+    fc.assert(
+      fc.property(fc.array(fc.record({ x: fc.jsonValue() }), { minLength: 1 }), fc.nat(), (parts, which) => {
+        const before = { parts, more: { deep: parts } };
+        expect(hashOf(before, kept)).toBe(hashOf(before));
+        const after = { parts: parts.with(which % parts.length, { x: 'new' }), more: { deep: parts } };
+        expect(hashOf(after, kept)).toBe(hashOf(after));
+      }),
+      { numRuns: 60 },
+    );
   });
 });
