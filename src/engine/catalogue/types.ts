@@ -116,6 +116,21 @@ export interface Feature {
   readonly byState?: readonly { readonly when: Readonly<Record<string, string>>; readonly words: string }[];
 }
 
+/** A lead that a piece of equipment brings along, placed between the middle of its pole and itself. */
+export interface LeadKind {
+  readonly name: string;
+  readonly kind: string;
+  /** Framings on which it is there; absent: all. */
+  readonly framings?: readonly string[];
+  /** Share of the way from the pole to the equipment, and metres beyond that along the line and across it. */
+  readonly toward: number;
+  readonly aside: readonly [x: number, y: number];
+  /** Metres below the roof; negative above it. */
+  readonly belowM: number;
+  /** Faces the side on which the equipment hangs. */
+  readonly faces: boolean;
+}
+
 export interface ComponentKind {
   readonly id: string;
   /** Plain trade name as far as known from the ground: 'pin insulator'. */
@@ -168,6 +183,9 @@ export interface ComponentKind {
   }[];
   /** What a stick, a gloved hand or a person can do to its state, and how the trade calls it. */
   readonly operations: readonly Operation[];
+  /** Where it usually hangs: metres below the roof and from the middle of the pole (common practice). */
+  readonly mounting?: { readonly belowM: number; readonly outM: number };
+  readonly brings?: readonly LeadKind[];
   readonly source: Source;
 }
 

@@ -2,6 +2,7 @@
  * What a framing puts on a pole, where. Heights and distances: typical single-phase framing on a 40 ft pole, common practice;
  * every utility has its own construction standard.
  */
+import { componentKind } from '../catalogue/components.ts';
 import { poleSize } from '../catalogue/poleSizes.ts';
 import type { Side } from '../catalogue/types.ts';
 import type { Vec3 } from '../math/vec3.ts';
@@ -27,12 +28,8 @@ const outward: Readonly<Partial<Record<Side, Vec3>>> = {
   load: [1, 0, 0],
 };
 
-/** Usual drop below the roof and distance from the middle of the pole, metres, of equipment that a pole carries. */
-const mounting: Readonly<Record<string, { readonly below: number; readonly out: number }>> = {
-  cutout: { below: 0.65, out: 0.36 },
-  arrester: { below: 0.65, out: 0.34 },
-  transformer: { below: 1.85, out: 0.42 },
-};
+/** Where equipment hangs whose kind does not say, metres below the roof and from the middle of the pole. */
+const anywhere = { belowM: 2, outM: 0.3 };
 
 /** The joint of neutral and pole ground lies this far below the roof. */
 export const neutralBelow = 1.45;
@@ -41,7 +38,7 @@ export const serviceBelow = 2.5;
 
 /** Where a piece of equipment hangs on its pole. */
 export const mountingOf = (pole: ScenarioPole, { kind, side = 'road', heightM }: ScenarioEquipment): Vec3 => {
-  const { below, out } = mounting[kind] ?? { below: 2, out: 0.3 };
+  const { belowM: below, outM: out } = componentKind(kind).mounting ?? anywhere;
   const [dx, dy] = outward[side] ?? [0, -1, 0];
   return [pole.x + dx * out, pole.y + dy * out, heightM ?? heightOf(pole) - below];
 };
@@ -86,33 +83,24 @@ export const framingParts = (pole: ScenarioPole): readonly Part[] => {
       ];
 };
 
-/** Leads that equipment brings along: clamp and lead to a cutout, ground leads of a transformer. */
-const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonly Part[] => {
-  const h = heightOf(pole);
-  const on = (name: string, kind: string, place: Vec3, azimuth = 0): Part =>
-    partForm({
-      id: `${pole.id}.${name}`,
-      kind,
-      owner: { pole: pole.id },
-      where: `pole ${pole.number}`,
-      at: place,
-      azimuth,
-    });
-  if (item.kind === 'transformer') {
-    return [
-      on(
-        'tank-strap',
-        'tank-strap',
-        [at[0] * 0.4 + pole.x * 0.6, at[1] * 0.4 + pole.y * 0.6, h - neutralBelow - 0.1],
-        azimuthOf(item.side ?? 'road'),
-      ),
-      on('upper-lead', 'upper-lead', [pole.x + 0.1, pole.y + 0.1, h - 1]),
-    ];
-  }
-  return item.kind === 'cutout' && pole.framing === 'tangent'
-    ? [on('clamp', 'hot-line-clamp', [pole.x - 0.6, pole.y, h + 0.3])]
-    : [];
-};
+/** Leads that equipment brings along, as its kind says. */
+const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonly Part[] =>
+  (componentKind(item.kind).brings ?? [])
+    .filter(({ framings }) => framings === undefined || framings.includes(pole.framing))
+    .map(({ name, kind, toward, aside, belowM, faces }) =>
+      partForm({
+        id: `${pole.id}.${name}`,
+        kind,
+        owner: { pole: pole.id },
+        where: `pole ${pole.number}`,
+        at: [
+          at[0] * toward + pole.x * (1 - toward) + aside[0],
+          at[1] * toward + pole.y * (1 - toward) + aside[1],
+          heightOf(pole) - belowM,
+        ],
+        azimuth: faces ? azimuthOf(item.side ?? 'road') : 0,
+      }),
+    );
 
 /** A piece of equipment and its leads. Links and apparent power are read from its words and values. */
 export const equipmentParts = (pole: ScenarioPole, item: ScenarioEquipment): readonly Part[] => {

@@ -172,6 +172,18 @@ const cutout: ComponentKind = {
       touches: ['bottom'],
     },
   ],
+  mounting: { belowM: 0.65, outM: 0.36 },
+  brings: [
+    {
+      name: 'clamp',
+      kind: 'hot-line-clamp',
+      framings: ['tangent'],
+      toward: 0,
+      aside: [-0.6, 0],
+      belowM: -0.3,
+      faces: false,
+    },
+  ],
   source: 'common practice',
 };
 
@@ -203,6 +215,7 @@ const arrester: ComponentKind = {
     },
   ],
   conditions: ['sound', 'disconnector-operated', 'cracked', 'failed', 'lead-off'],
+  mounting: { belowM: 0.65, outM: 0.34 },
   source: 'common practice',
 };
 

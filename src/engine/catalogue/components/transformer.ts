@@ -73,7 +73,7 @@ const transformer: ComponentKind = {
     },
     {
       id: 'bushing',
-      healthy: 'bushing: brown porcelain on the lid, wet, rims whole as far as made out',
+      healthy: 'bushing: grey porcelain on the lid, wet, rims whole as far as made out',
       size: 0.01,
       offset: [0, 0.05, 0.52],
       side: 'any',
@@ -88,6 +88,11 @@ const transformer: ComponentKind = {
   ],
   conditions: ['sound', 'leaking', 'bulged', 'bushing-cracked', 'overheated', 'backfed'],
   sound: () => null,
+  mounting: { belowM: 1.85, outM: 0.42 },
+  brings: [
+    { name: 'tank-strap', kind: 'tank-strap', toward: 0.4, aside: [0, 0], belowM: 1.55, faces: true },
+    { name: 'upper-lead', kind: 'upper-lead', toward: 0, aside: [0.1, 0.1], belowM: 1, faces: false },
+  ],
   source: 'standards/transformer.ts',
 };
 
