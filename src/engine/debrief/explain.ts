@@ -32,7 +32,7 @@ const didWell = (score: Score): readonly string[] => {
     ...(some > 0 && score.lookAlikes.length > 0 && left.length === score.lookAlikes.length
       ? ['You let be what only looked wrong.']
       : []),
-    ...(score.end === 'handed-over' ? ['You knew when to stop.'] : []),
+    ...(score.end === 'handed-over' && score.verdict === 'pass' ? ['You knew when to stop.'] : []),
   ];
 };
 

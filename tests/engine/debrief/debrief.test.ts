@@ -115,3 +115,10 @@ it('every act of the logs has words of its own, and every precondition too', () 
   }
   for (const id of preconditions) expect(lackingWords(id)).not.toBe(id.replaceAll('-', ' '));
 });
+
+it('praises stopping only when nothing was owed at the hand-over', () => {
+  const praise = 'You knew when to stop.';
+  const left = played({ act: 'acknowledge' }, { act: 'park', at: 'clear' }, { act: 'hand-over' });
+  expect(explain(left, score(left)).didWell).not.toContain(praise);
+  expect(debriefOf('stuck').didWell).toContain(praise);
+});
