@@ -1,5 +1,5 @@
 /** What belongs to the view of one drill: aid, what is pointed at, which page lies open. Nothing here is logged but looks. */
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Drill } from '../drill/types.ts';
 import type { Act } from '../engine/acts/types.ts';
 import type { Aid } from '../engine/senses/types.ts';
@@ -27,6 +27,11 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
   const chosen = signal<string | null>(null);
   const sheetOpen = signal(!options.narrow());
   const looked = signal<Looked | null>(null);
+  const listOpen = signal(false);
+  // Nor is there room there for list and sheet at once.
+  effect(() => {
+    if (listOpen.value && options.narrow()) sheetOpen.value = false;
+  });
 
   const send = (act: Act): void => {
     const stand = snapshot.value.stand;
@@ -62,7 +67,7 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
     looked,
     page: signal<Page>('findings'),
     sheetOpen,
-    listOpen: signal(false),
+    listOpen,
     actFilter: signal(''),
     actBy: signal(null),
     actAbout: signal(null),
