@@ -9,10 +9,11 @@ import { EARTH, type NetworkElement } from '../network/types.ts';
 
 const omega = 2 * Math.PI * 60;
 
-class Dice {
+/** Draws from the seeded generator in turn. */
+export class Dice {
   private state: RandomState;
 
-  constructor(seed: string) {
+  constructor(seed: string | number) {
     this.state = seedFrom(seed);
   }
 

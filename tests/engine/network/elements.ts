@@ -1,9 +1,8 @@
 /** Short forms for writing networks in tests, and seeded random networks of mixed magnitudes. */
 import { type Complex, complex } from '../../../src/engine/math/complex.ts';
-import { pow } from '../../../src/engine/math/elementary.ts';
-import { nextInteger, nextUniform, type RandomState, seedFrom } from '../../../src/engine/math/random.ts';
 import { solveNetwork } from '../../../src/engine/network/solveNetwork.ts';
 import type { NetworkElement, NetworkSolution, Winding } from '../../../src/engine/network/types.ts';
+import { Dice as Throws } from '../../../src/engine/qualification/randomNetwork.ts';
 
 export const OMEGA = 2 * Math.PI * 60;
 
@@ -50,34 +49,7 @@ export function solved(elements: readonly NetworkElement[]): NetworkSolution {
   return solution;
 }
 
-class Dice {
-  private state: RandomState;
-
-  constructor(seed: number) {
-    this.state = seedFrom(seed);
-  }
-
-  uniform(): number {
-    const [value, state] = nextUniform(this.state);
-    this.state = state;
-    return value;
-  }
-
-  whole(low: number, high: number): number {
-    const [value, state] = nextInteger(this.state, low, high);
-    this.state = state;
-    return value;
-  }
-
-  /** From 10^low to 10^high, even on the logarithm. */
-  decades(low: number, high: number): number {
-    return pow(10, low + (high - low) * this.uniform());
-  }
-
-  pick<T>(list: readonly T[]): T {
-    return list[this.whole(0, list.length - 1)] as T;
-  }
-
+class Dice extends Throws {
   shuffle<T>(list: readonly T[]): T[] {
     const shuffled = list.slice();
     for (let i = shuffled.length - 1; i > 0; i--) {
