@@ -1,12 +1,13 @@
 /** What `replay --json` prints, as a schema that its JSON Schema is generated from. SI units. */
 import { z } from 'zod';
+import { mechanisms } from '../../engine/catalogue/types.ts';
 
 const text = z.string().min(1);
 const minute = z.number().nonnegative().describe('minutes since the call came in');
 const names = z.array(text);
 
 const quantity = z.strictObject({ name: text, value: z.number(), unit: text.describe('SI unit, or cal/cm2') });
-const mechanism = z.enum(['contact', 'approach', 'flash', 'drop', 'fall', 'struck-by', 'barrier-loss']);
+const mechanism = z.enum(mechanisms);
 const severity = z.enum(['fatal', 'serious', 'minor', 'damage']);
 
 const part = z.strictObject({

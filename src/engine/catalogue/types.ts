@@ -13,7 +13,16 @@ export const sides = ['road', 'field', 'source', 'load', 'top', 'under', 'any'] 
 export type Side = (typeof sides)[number];
 
 /** Ways in which a hazard reaches somebody. */
-export const mechanisms = ['contact', 'approach', 'flash', 'drop', 'fall', 'struck-by', 'barrier-loss'] as const;
+export const mechanisms = [
+  'contact',
+  'approach',
+  'flash',
+  'step',
+  'drop',
+  'fall',
+  'struck-by',
+  'barrier-loss',
+] as const;
 export type Mechanism = (typeof mechanisms)[number];
 export type Severity = 'fatal' | 'serious' | 'minor' | 'damage';
 /** Hierarchy of controls, highest first. */
@@ -186,6 +195,8 @@ export interface ComponentKind {
   /** Where it usually hangs: metres below the roof and from the middle of the pole (common practice). */
   readonly mounting?: { readonly belowM: number; readonly outM: number };
   readonly brings?: readonly LeadKind[];
+  /** Holds a conductor that runs on past it, or one that ends at it; so it decides what pulls at its pole. */
+  readonly holds?: 'through' | 'end';
   readonly source: Source;
 }
 
@@ -233,6 +244,29 @@ export interface SignKind {
   readonly source: Source;
 }
 
+/** What a fault does to what holds, hangs or stands. */
+export interface MechanicalEffect {
+  /** Legs of a tie lost: its conductor lies loose. */
+  readonly supports?: 'lost';
+  /** Bending strength left, 0..1. */
+  readonly strength?: number;
+  readonly guy?: 'lost';
+  /** A conductor has parted so far from its `at`: name of a value in metres. Each piece hangs from its own end, or lies. */
+  readonly breaks?: string;
+  /** A lead that is held at one terminal only, and what hangs from there, metres. */
+  readonly hangs?: { readonly from: string; readonly metres: number };
+  /** What may come down from where the part is. */
+  readonly drops?: { readonly what: string; readonly kilograms: number };
+}
+
+/** A bare point of a fault: so far along the part from its `at` (name of a value), so high above the ground, metres. */
+export interface FaultPoint {
+  /** Terminal whose metal it is; absent: a net of its own, which the fault's leaks name as they name the point. */
+  readonly on?: string;
+  readonly along: string;
+  readonly above: number;
+}
+
 /** Something wrong, or something that only looks wrong (`benign`). */
 export interface FaultKind {
   readonly id: string;
@@ -252,13 +286,16 @@ export interface FaultKind {
     readonly to: string;
     readonly ohms: string;
     readonly credibleOhms: string;
+    /** Metal that lies on the ground: no arc over a surface, but an electrode where it lies. */
+    readonly soil?: true;
   }[];
   /** State that it is laid with; without the fault the part stands in its kind's default state. */
   readonly sets?: Readonly<Record<string, string>>;
   /** Words that hold for the part as long as the fault lies on it: a link too large. */
   readonly words?: Readonly<Record<string, string>>;
-  /** Mechanical effect: legs of a tie lost, strength left 0..1. */
-  readonly mechanical?: { readonly supports?: 'lost'; readonly strength?: number; readonly guy?: 'lost' };
+  readonly mechanical?: MechanicalEffect;
+  /** Bare points that it brings within reach. */
+  readonly points?: Readonly<Record<string, FaultPoint>>;
   readonly values: Readonly<
     Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
   >;
@@ -333,6 +370,8 @@ export interface RepairKind {
   /** State written afterwards. */
   readonly sets?: Readonly<Record<string, string>>;
   readonly touches: readonly string[];
+  /** The conductor must come off its tie for it, or is tied in again by it. */
+  readonly tie?: 'off' | 'on';
   readonly workers: 1 | 2;
   readonly source: Source;
 }

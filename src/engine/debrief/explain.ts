@@ -40,6 +40,7 @@ const mechanismWords: Readonly<Record<JudgedExposure['mechanism'], string>> = {
   contact: 'current through the body',
   approach: 'inside the minimum approach distance',
   flash: 'electric arc',
+  step: 'a voltage across the ground between the feet',
   drop: 'a conductor that can come down',
   fall: 'a fall from height',
   'struck-by': 'something that moves',

@@ -48,6 +48,7 @@ const meetingWords: Readonly<Record<Mechanism, string>> = {
   contact: 'Touching',
   approach: 'Coming near',
   flash: 'Switching',
+  step: 'Walking beside',
   drop: 'Being below or beside',
   fall: 'Climbing',
   'struck-by': 'Standing by',

@@ -21,6 +21,7 @@ const harmWords: Readonly<Record<Mechanism, string>> = {
   contact: 'current through the body',
   approach: 'a flash to whoever comes too near',
   flash: 'an electric arc',
+  step: 'a voltage across the ground, foot to foot',
   drop: 'a conductor or part coming down',
   fall: 'a fall from height',
   'struck-by': 'something that moves or swings',
