@@ -28,24 +28,46 @@ export function refusalOf(world: World, act: Act): string | null {
 /** Whole minutes that the act takes. */
 export const minutesOf = (world: World, act: Act): number => kindOf(act.act).minutes(world, act);
 
-/** One step; never throws for what a trainee can cause. */
-export function act(world: World, intent: Act): ActResult {
-  const reason = refusalOf(world, intent);
-  if (reason !== null) return { ok: false, world, reason };
+/** An act done, before anybody judges it or perceives what came of it. */
+export interface Carried {
+  /** The minutes have passed, the act has not begun. */
+  readonly passed: World;
+  readonly settled: World;
+  readonly reach: readonly Reach[];
+  readonly told: { readonly passing: readonly WorldEvent[]; readonly act: readonly WorldEvent[] };
+  /** What the circuit did by itself afterwards. */
+  readonly circuit: readonly WorldEvent[];
+}
+
+/** The clock, the act's own change and the circuit's answer; only for an act that is not refused. */
+export function carryOut(world: World, intent: Act): Carried {
   const minutes = minutesOf(world, intent);
   const passed = passMinutes(world, minutes);
   const done = kindOf(intent.act).apply(passed.world, intent);
   const settled = comeToRest(done.world, minutes);
-  const reach = done.reach.length > 0 ? done.reach : standingFor(done.world, minutes);
-  const exposures = reach.flatMap((each) => exposuresOf(each, passed.world, settled.world));
+  return {
+    passed: passed.world,
+    settled: settled.world,
+    reach: done.reach.length > 0 ? done.reach : standingFor(done.world, minutes),
+    told: { passing: passed.events, act: done.events },
+    circuit: settled.events,
+  };
+}
+
+/** One step; never throws for what a trainee can cause. */
+export function act(world: World, intent: Act): ActResult {
+  const reason = refusalOf(world, intent);
+  if (reason !== null) return { ok: false, world, reason };
+  const { passed, settled, reach, told, circuit } = carryOut(world, intent);
+  const exposures = reach.flatMap((each) => exposuresOf(each, passed, settled));
   const struck = exposures.find(({ strikes }) => strikes);
   if (struck) {
-    const ended: World = { ...settled.world, ended: 'struck' };
-    const events = [...passed.events, ...settled.events, event('struck', struck.part, struckWords(struck))];
+    const ended: World = { ...settled, ended: 'struck' };
+    const events = [...told.passing, ...circuit, event('struck', struck.part, struckWords(struck))];
     return { ok: true, world: ended, events, reach, exposures };
   }
-  const events = [...passed.events, ...done.events, ...settled.events];
-  const perceived = perceive(world, settled.world);
+  const events = [...told.passing, ...told.act, ...circuit];
+  const perceived = perceive(world, settled);
   return { ok: true, world: perceived.world, events: [...events, ...perceived.events], reach, exposures };
 }
 

@@ -12,7 +12,7 @@ const standAloft = (world: World, pole: string, zone: 'below' | 'work'): Stand |
   world.stands.find(({ aloft }) => aloft?.pole === pole && aloft.zone === zone) ?? null;
 
 /** The ground stand nearest below a stand aloft. */
-function standBelow(world: World, aloft: Stand): Stand {
+export function standBelow(world: World, aloft: Stand): Stand {
   const aside = (stand: Stand): number => {
     const [x, y] = sub(stand.feet, aloft.feet);
     return length([x, y, 0]);

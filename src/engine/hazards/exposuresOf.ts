@@ -45,13 +45,16 @@ const exposureOf = (
 
 /** Exposures of a reach, sorted by hazard, each with the laid faults that made it or made it worse. */
 export function exposuresOf(reach: Reach, before: World, after: World): readonly Exposure[] {
-  const met = meetings(reach, before, after);
-  if (met.length === 0) return [];
-  const causes = causesBy([before, after], met, ([was, became], trusted) =>
+  const found = met(reach, before, after);
+  if (found.length === 0) return [];
+  const causes = causesBy([before, after], found, ([was, became], trusted) =>
     meetings(reach, was, became, trusted, false),
   );
-  return met.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
+  return found.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
 }
+
+/** What a reach met, without the causes. */
+export const met = (reach: Reach, before: World, after: World): readonly Meeting[] => meetings(reach, before, after);
 
 /** Ids of the hazards met, for whoever needs neither durations nor causes. */
 export const hazardsMet = (reach: Reach, before: World, after: World): readonly string[] =>
