@@ -2,7 +2,7 @@
 import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { Reach } from '../hazards/types.ts';
-import { toolById } from '../world/edit.ts';
+import { splitPoint, toolById } from '../world/edit.ts';
 import type { Jumper, Part, PointId, Tool, World } from '../world/types.ts';
 import { nextId } from './finding.ts';
 import { type ActKind, event, type Offer, outcome } from './kind.ts';
@@ -26,6 +26,22 @@ function reachOfClamps(world: World, points: readonly PointId[], stick: string |
   };
 }
 
+/** Clamps that go on join metal: onto what is alive that is a short. */
+function reachOfJoining(world: World, points: readonly PointId[], stick: string | null): Reach {
+  const [first, second] = points;
+  if (first === undefined || second === undefined) throw new Error('a jumper takes two clamps');
+  return {
+    ...reachOfClamps(world, points, stick),
+    switches: {
+      part: splitPoint(second)?.[0] ?? second,
+      makes: [first, second],
+      breaks: null,
+      through: through(world, stick),
+      clamps: points,
+    },
+  };
+}
+
 export const ground: ActKind<'ground'> = {
   minutes: (_world, act) => perClamp * act.points.length,
   refuse: (world, act) => {
@@ -44,7 +60,7 @@ export const ground: ActKind<'ground'> = {
     return outcome(
       { ...world, jumpers: [...world.jumpers, jumper] },
       [event('done', act.tool, `${nameOf(world, act.tool)}: ${act.points.length} clamps on.`)],
-      [reachOfClamps(world, act.points, act.stick)],
+      [reachOfJoining(world, act.points, act.stick)],
     );
   },
   offers: (world) => clampSetsOf(world).flatMap((tool) => offersOf(world, tool)),

@@ -1,6 +1,7 @@
 /**
  * Making and breaking contact by hand or stick. Making: volts across the gap in every credible state and the current
- * once joined; two sources that are not in step, or a current that operates a device, is a flash. Breaking: on
+ * once joined; two sources that are not in step, or a current that operates a device, is a flash; so is a clamp of a
+ * ground or short that joins what is alive, however weak its source (29 CFR 1910.269(n)(5): tested first). Breaking: on
  * primary more than a plain contact breaks (29 CFR 1910.269(l)(12); 0.3 A, the exciting current of a pole transformer
  * or a few spans, estimate); on the low side a live socket without a face shield. Energy at the face:
  * estimateArcEnergy above 1 kV, Lee's equation below, for the time to the first device, at most 2 s (common
@@ -40,7 +41,7 @@ interface Flash {
   readonly volts: Volts;
   readonly amperes: Amperes;
   readonly calories: CaloriesPerCm2;
-  readonly what: 'not-in-step' | 'fault' | 'load' | 'live-socket';
+  readonly what: 'not-in-step' | 'fault' | 'shorted' | 'load' | 'live-socket';
 }
 
 function caloriesAt(volts: Volts, amperes: Amperes, seconds: Seconds, away: Metres): CaloriesPerCm2 {
@@ -68,6 +69,11 @@ function making(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readon
   const outOfStep = notInStep(solution.point(a).sources, solution.point(b).sources);
   const bridge = { from: a, to: b, ohms: JOINED };
   const amperes = solution.bodyCurrent(a, b, JOINED);
+  if (reach.switches?.clamps !== undefined) {
+    if (amperes <= PLAIN_BREAK) return null;
+    const calories = caloriesAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, b));
+    return { volts, amperes, calories, what: 'shorted' };
+  }
   if (!outOfStep && !operatesWithin(state, bridge, FAULT) && !blows(reach, moment, amperes)) return null;
   const calories = caloriesAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, a));
   return { volts, amperes, calories, what: outOfStep ? 'not-in-step' : 'fault' };
@@ -137,6 +143,7 @@ const quantitiesOf = (flash: Flash | null, away: Metres): readonly Quantity[] =>
 const words: Readonly<Record<Flash['what'], string>> = {
   'not-in-step': 'Two sources that are not in step are joined.',
   fault: 'It closes onto a fault.',
+  shorted: 'A clamp goes onto what is alive.',
   load: 'It opens more current than a plain contact breaks.',
   'live-socket': 'A live socket can flash over as the jaws part.',
 };
@@ -148,8 +155,14 @@ export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
   const { makes, breaks } = switches;
   const point = makes?.[0] ?? breaks?.[0];
   if (point === undefined) return [];
+  const [first, ...others] = switches.clamps ?? [];
+  const joins = first === undefined ? [makes ?? []] : others.map((each) => [first, each]);
   const flashIn = (state: SolvedState): Flash | null =>
-    (makes && making(reach, moment, state, makes)) || (breaks && breaking(reach, moment, state, breaks));
+    joins.reduce<Flash | null>((most, [a, b]) => {
+      const flash = a === undefined || b === undefined ? null : making(reach, moment, state, [a, b]);
+      return sizeOf(flash) > sizeOf(most) ? flash : most;
+    }, null) ||
+    (breaks && breaking(reach, moment, state, breaks));
   const shield = precondition(moment.world, 'face-shield', { who: reach.who });
   const rated = shield ? SHIELD : burnFrom;
   const flashes = moment.states.map(flashIn);
@@ -176,6 +189,7 @@ export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
         ...(worst.what === 'not-in-step'
           ? failing(moment.world, ['source-known', 'tested-dead'], { point: makes?.[1] })
           : []),
+        ...(worst.what === 'shorted' ? failing(moment.world, ['tested-dead'], { point: makes?.[1] }) : []),
       ].sort(),
       limit: limits[worst.what],
       source: sources[worst.what],
@@ -189,6 +203,7 @@ export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
 const limits: Readonly<Record<Flash['what'], string>> = {
   'not-in-step': 'no two sources out of step are joined',
   fault: 'no closing onto a fault',
+  shorted: 'tested before grounding',
   load: `${PLAIN_BREAK} A for a contact that is no load-break`,
   'live-socket': `${burnFrom} cal/cm2 burns bare skin; above ${arcClothingFrom} cal/cm2 arc-rated wear`,
 };
@@ -196,6 +211,7 @@ const limits: Readonly<Record<Flash['what'], string>> = {
 const sources: Readonly<Record<Flash['what'], string>> = {
   'not-in-step': '29 CFR 1910.269(m)(3), every known source; common practice',
   fault: '29 CFR 1910.269(l)(12); common practice',
+  shorted: '29 CFR 1910.269(n)(5)',
   load: '29 CFR 1910.269(l)(12); limit estimated',
   'live-socket': '29 CFR 1910.269(l)(8), App. E III.B; common practice',
 };

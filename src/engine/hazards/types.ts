@@ -24,6 +24,8 @@ export interface Reach {
     readonly makes: readonly [PointId, PointId] | null;
     readonly breaks: readonly [PointId, PointId] | null;
     readonly through: Through;
+    /** Clamps of a jumper as they go on, the first one first: each joins its point to the first. */
+    readonly clamps?: readonly PointId[];
   };
   /** Strikes, prods or pulls on the pole or a conductor there. */
   readonly disturbs: string | null;
