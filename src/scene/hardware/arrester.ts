@@ -1,9 +1,10 @@
 /**
- * Distribution arrester, polymer housing, on its insulating hanger. Origin: face of the bracket or tank at the hanger's
+ * Distribution arrester, housing of polymer or porcelain (`porcelain`), on its insulating hanger. Origin: face of the bracket or tank at the hanger's
  * bolt; it stands off along `side`, axis upright. States: `whole`, `disconnected` (the disconnector has blown off, the
- * ground lead hangs free), `no-ground` (no lead on the stud). Size: reach of the hanger, drop of the ground lead.
+ * ground lead hangs free), `no-ground` (no lead on the stud), `burst` (housing torn open on the outer side, black). Size: reach of the hanger, drop of the ground lead.
  */
-import { CylinderGeometry, Matrix4 } from 'three';
+import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
+import { noise } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
 import { bar, block, bolt, curve, rod } from './shapes.ts';
@@ -15,9 +16,27 @@ const disconnector = (a: Assembly): void => {
   a.add('tinned', rod([0, 0, -0.08], [0, 0, -0.105], 0.005, 8), bolt([0, 0, -0.082], [0, 0, -1], 0.016, 0));
 };
 
+/** Leaves out the faces that look outward, along a ragged line from top to foot. */
+const torn = (g: BufferGeometry): BufferGeometry => {
+  const p = g.getAttribute('position');
+  const index = g.getIndex()?.array ?? [];
+  const keep: number[] = [];
+  for (let i = 0; i < index.length; i += 3) {
+    const [j, k, l] = [index[i] as number, index[i + 1] as number, index[i + 2] as number];
+    const x = p.getX(j) + p.getX(k) + p.getX(l);
+    const y = p.getY(j) + p.getY(k) + p.getY(l);
+    const z = (p.getZ(j) + p.getZ(k) + p.getZ(l)) / 3;
+    const ragged = 0.55 + 0.35 * noise(z * 60, 1.5, 5, 997, 9);
+    if (Math.abs(Math.atan2(y, x)) > ragged || z < 0.014 || z > 0.2) keep.push(j, k, l);
+  }
+  g.setIndex(keep);
+  return g;
+};
+
 export const arrester = builder({
   kind: 'arrester',
-  states: ['whole', 'disconnected', 'no-ground'],
+  states: ['whole', 'disconnected', 'no-ground', 'burst'],
+  variants: ['polymer', 'porcelain'],
   size: { reach: 0.13, drop: 0.35 },
   build: (a, size, part) => {
     a.add(
@@ -30,8 +49,14 @@ export const arrester = builder({
     a.within(new Matrix4().makeTranslation(size.reach, 0, 0), () => {
       a.add('zinc', new CylinderGeometry(0.026, 0.026, 0.008, 20).rotateX(Math.PI / 2).translate(0, 0, 0));
       a.within(new Matrix4().makeTranslation(0, 0, 0.003), () => {
-        a.add('polymer', turnedOf('arrester'));
-        a.markable(outerOf(profileOf('arrester')));
+        const shape = part.variant === 'porcelain' ? 'arresterPorcelain' : 'arrester';
+        const body = turnedOf(shape);
+        a.add(part.variant === 'porcelain' ? 'porcelainBrown' : 'polymer', part.state === 'burst' ? torn(body) : body);
+        if (part.state === 'burst') {
+          for (let i = 0; i < 5; i++)
+            a.add('black', rod([0.006, 0, 0.02 + i * 0.034], [0.006, 0, 0.05 + i * 0.034], 0.019, 12));
+        }
+        a.markable(outerOf(profileOf(shape)));
       });
       a.add('tinned', rod([0, 0, 0.212], [0, 0, 0.262], 0.006, 10));
       a.add('tinned', bolt([0, 0, 0.219], [0, 0, 1], 0.018, 0), block([0, 0, 0.245], [0.026, 0.02, 0.014]));
@@ -57,7 +82,7 @@ export const arrester = builder({
         return;
       }
       disconnector(a);
-      if (part.state === 'whole') {
+      if (part.state === 'whole' || part.state === 'burst') {
         const lead = curve(
           [
             [0, 0, -0.098],

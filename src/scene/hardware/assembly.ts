@@ -26,6 +26,7 @@ export class Assembly {
   private frame: Matrix4;
   points: Record<string, Point> = {};
   surface: MarkSurface | null = null;
+  surfaces: Record<string, MarkSurface> = {};
 
   constructor(side: number) {
     this.frame = new Matrix4().makeRotationZ(side);
@@ -57,9 +58,11 @@ export class Assembly {
     return [axis(0), axis(1), axis(2)];
   }
 
-  /** Declares the surface on which marks are laid, a profile about z of the present frame. */
-  markable(profile: Profile, lift = 0.0004): void {
-    this.surface = { profile, frame: this.frame.clone(), lift };
+  /** Declares a surface on which marks are laid, a profile about z of the present frame; without a name, the usual one. */
+  markable(profile: Profile, lift = 0.0004, name?: string, box?: readonly [number, number]): void {
+    const surface = { profile, frame: this.frame.clone(), lift, ...(box ? { box } : {}) };
+    if (name === undefined) this.surface = surface;
+    else this.surfaces[name] = surface;
   }
 
   group(kind: string, state: string, set: Materials): Group {
@@ -77,7 +80,7 @@ export class Assembly {
       mesh.receiveShadow = true;
       group.add(mesh);
     }
-    const data: PartData = { kind, state, points: this.points, surface: this.surface };
+    const data: PartData = { kind, state, points: this.points, surface: this.surface, surfaces: this.surfaces };
     Object.assign(group.userData, data);
     return group;
   }

@@ -1,36 +1,108 @@
 /**
  * Wood crossarm with two flat braces. Origin: face of the pole at the through-bolt; the arm's face is toward `side`, the
- * arm itself runs at right angles to it. Size: length, width (height of the section), depth, drop of the braces.
+ * arm itself runs at right angles to it. Variants: `single`, `double` (a second arm behind the pole, spacing bolts).
+ * States: `whole`, `tilted` (one brace off, the arm turned on its bolt), `broken` (cracked through beside the pole, its end
+ * hanging). Size: length, width (height of the section), depth, drop of the braces, diameter of the pole for a second arm.
  */
-import { BoxGeometry } from 'three';
-import { builder } from './assembly.ts';
-import { bar, bolt } from './shapes.ts';
+import { BoxGeometry, type BufferGeometry, Matrix4 } from 'three';
+import { type Assembly, builder } from './assembly.ts';
+import { bar, bolt, rod } from './shapes.ts';
+
+interface ArmSize {
+  readonly length: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly brace: number;
+}
+
+/** Timber from y `from` to `to`, its grain along it and its edges broken on top. */
+const timber = (s: ArmSize, from: number, to: number): BufferGeometry => {
+  const arm = new BoxGeometry(s.depth, to - from, s.width, 3, 10, 3);
+  const p = arm.getAttribute('position');
+  const uv = arm.getAttribute('uv');
+  for (let i = 0; i < p.count; i++) {
+    uv.setXY(i, 0.12 * (p.getX(i) + p.getZ(i)) * 10, p.getY(i) / 3 + 0.4);
+    const edge = Math.abs(p.getX(i)) > s.depth * 0.49 && p.getZ(i) > s.width * 0.49;
+    if (edge) p.setXYZ(i, p.getX(i) * 0.93, p.getY(i), p.getZ(i) - 0.006);
+  }
+  arm.computeVertexNormals();
+  return arm.translate(0, (from + to) / 2, 0);
+};
+
+const ends = (a: Assembly, s: ArmSize): void => {
+  for (const e of [-1, 1]) {
+    const cap = new BoxGeometry(s.depth * 0.96, 0.002, s.width * 0.96);
+    a.add('woodEnd', cap.translate(0, e * (s.length / 2 + 0.0008), 0));
+  }
+};
+
+const arm = (a: Assembly, s: ArmSize, state: string): void => {
+  if (state === 'broken') {
+    a.add('wood', timber(s, -s.length / 2, 0.22));
+    const drop = new Matrix4()
+      .makeTranslation(0, 0.2, 0)
+      .multiply(new Matrix4().makeRotationX(-0.52))
+      .multiply(new Matrix4().makeTranslation(0, -0.2, 0));
+    a.within(drop, () => a.add('wood', timber(s, 0.2, s.length / 2)));
+    for (let i = 0; i < 6; i++)
+      a.add(
+        'woodEnd',
+        bar([(i - 2.5) * 0.014, 0.16, 0.02 - i * 0.01], [(i - 2.5) * 0.015, 0.27, -0.005 - i * 0.012], 0.008, 0.01),
+      );
+  } else a.add('wood', timber(s, -s.length / 2, s.length / 2));
+  ends(a, state === 'broken' ? { ...s, length: 0 } : s);
+  a.within(new Matrix4().makeRotationX(-Math.PI / 2), () =>
+    a.markable(
+      [
+        [1, -s.length / 2],
+        [1, s.length / 2],
+      ],
+      0.002,
+      undefined,
+      [s.depth / 2, s.width / 2],
+    ),
+  );
+};
+
+const braces = (a: Assembly, s: ArmSize, state: string): void => {
+  for (const e of [-1, 1]) {
+    const off = state === 'tilted' && e > 0;
+    const foot: [number, number, number] = off ? [0.03, 0.1, -s.brace - 0.12] : [0.006, e * 0.01, -s.brace];
+    const top: [number, number, number] = off
+      ? [0.012, 0.02, -s.brace + 0.5]
+      : [s.depth + 0.008, e * s.brace * 1.25, -0.01];
+    a.add('zinc', bar(top, foot, 0.032, 0.0065, [1, 0, 0]));
+    a.add('zinc', bolt([s.depth + 0.011, e * s.brace * 1.25, -0.01], [1, 0, 0], 0.018, 0));
+  }
+  a.add('zinc', bolt([0.012, 0, -s.brace], [1, 0, 0], 0.024, 0));
+};
 
 export const crossarm = builder({
   kind: 'crossarm',
-  size: { length: 2.44, width: 0.12, depth: 0.095, brace: 0.56 },
-  build: (a, s) => {
-    const arm = new BoxGeometry(s.depth, s.length, s.width, 1, 10, 1);
-    const p = arm.getAttribute('position');
-    const uv = arm.getAttribute('uv');
-    for (let i = 0; i < p.count; i++) uv.setXY(i, 0.12 * (p.getX(i) + p.getZ(i)) * 10, p.getY(i) / 3 + 0.4);
-    a.add('wood', arm.translate(s.depth / 2 + 0.004, 0, 0));
+  states: ['whole', 'tilted', 'broken'],
+  variants: ['single', 'double'],
+  size: { length: 2.44, width: 0.12, depth: 0.095, brace: 0.56, pole: 0.22 },
+  build: (a, s, part) => {
+    const tilt = new Matrix4().makeRotationX(part.state === 'tilted' ? -0.14 : 0);
+    const at = tilt.clone().multiply(new Matrix4().makeTranslation(s.depth / 2 + 0.004, 0, 0));
+    a.within(at, () => arm(a, s, part.state));
     a.add('zinc', bolt([s.depth + 0.004, 0, 0], [1, 0, 0]));
-    for (const e of [-1, 1]) {
-      a.add(
-        'zinc',
-        bar([s.depth + 0.008, e * s.brace * 1.25, -0.01], [0.006, e * 0.01, -s.brace], 0.032, 0.0065, [1, 0, 0]),
-      );
-      a.add('zinc', bolt([s.depth + 0.011, e * s.brace * 1.25, -0.01], [1, 0, 0], 0.018, 0));
+    braces(a, s, part.state);
+    if (part.variant === 'double') {
+      a.within(new Matrix4().makeTranslation(-s.pole - s.depth / 2 - 0.004, 0, 0), () => arm(a, s, 'whole'));
+      for (const y of [-s.length / 2 + 0.12, s.length / 2 - 0.12]) {
+        a.add('zinc', rod([s.depth + 0.03, y, 0], [-s.pole - s.depth - 0.03, y, 0], 0.0085, 10));
+        a.add('zinc', bolt([s.depth + 0.005, y, 0], [1, 0, 0]), bolt([-s.pole - s.depth - 0.008, y, 0], [-1, 0, 0]));
+      }
     }
-    a.add('zinc', bolt([0.012, 0, -s.brace], [1, 0, 0], 0.024, 0));
     const top = s.width / 2;
-    for (const [name, y] of [
-      ['left', -s.length / 2 + 0.1],
-      ['inner', -0.37],
-      ['right', s.length / 2 - 0.1],
-    ] as const) {
-      a.name(name, [s.depth / 2 + 0.004, y, top]);
-    }
+    a.within(tilt, () => {
+      for (const [name, y] of [
+        ['left', -s.length / 2 + 0.1],
+        ['inner', -0.37],
+        ['right', s.length / 2 - 0.1],
+      ] as const)
+        a.name(name, [s.depth / 2 + 0.004, y, top]);
+    });
   },
 });

@@ -1,7 +1,8 @@
 /**
  * Open fused cutout, 15 kV class, grey porcelain. Origin: face of the pole or arm at the bracket's bolt; the tube side
  * looks along `side`. The body leans out at the top so that an opened tube swings down and hangs clear of its hinge.
- * States: `closed`, `open` (tube hanging), `hung-up` (link parted, tube caught part way), `removed`. Size: reach of the
+ * States: `closed`, `open` (tube hanging), `hung-up` (link parted, tube caught part way), `removed`, `loose` (closed on a
+ * bracket that has turned on its bolt). Variants: `porcelain`, `polymer`. Size: reach of the
  * bracket, lean.
  */
 import { CylinderGeometry, Matrix4 } from 'three';
@@ -113,18 +114,23 @@ const tube = (a: Assembly, parted: boolean): void => {
 };
 
 /** How far the tube has swung from the closed position, degrees. */
-const swing: Readonly<Record<string, number>> = { closed: 0, open: 168, 'hung-up': 16 };
+const swing: Readonly<Record<string, number>> = { closed: 0, loose: 0, open: 168, 'hung-up': 5 };
 
 export const cutout = builder({
   kind: 'cutout',
-  states: ['closed', 'open', 'hung-up', 'removed'],
+  states: ['closed', 'open', 'hung-up', 'removed', 'loose'],
+  variants: ['porcelain', 'polymer'],
   size: { reach: 0.24, lean: 0.3 },
   build: (a, size, part) => {
-    bracket(a, size.reach);
-    const lean = new Matrix4().makeTranslation(size.reach, 0, 0).multiply(new Matrix4().makeRotationY(size.lean));
+    const turn = new Matrix4().makeRotationX(part.state === 'loose' ? 0.36 : 0);
+    a.within(turn, () => bracket(a, size.reach));
+    const lean = turn
+      .multiply(new Matrix4().makeTranslation(size.reach, 0, 0))
+      .multiply(new Matrix4().makeRotationY(size.lean));
     a.within(lean, () => {
-      a.add('porcelainGrey', turnedOf('cutoutBody'));
-      a.markable(profileOf('cutoutBody'));
+      const shape = part.variant === 'polymer' ? 'cutoutPolymer' : 'cutoutBody';
+      a.add(part.variant === 'polymer' ? 'polymer' : 'porcelainGrey', turnedOf(shape));
+      a.markable(profileOf(shape));
       band(a);
       topFitting(a);
       bottomFitting(a);
@@ -134,7 +140,7 @@ export const cutout = builder({
         .makeTranslation(front, 0, hinge)
         .multiply(new Matrix4().makeRotationY((degrees * Math.PI) / 180));
       a.within(at, () => {
-        tube(a, part.state !== 'closed');
+        tube(a, part.state !== 'closed' && part.state !== 'loose');
         a.name('ring', [0.05, 0, contact - hinge - 0.026]);
       });
     });

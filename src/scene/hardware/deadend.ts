@@ -1,25 +1,42 @@
 /**
  * Dead-end insulator on an eye bolt, with the dead-end clamp that holds the conductor. Origin: face of the pole or arm at
- * the bolt; it reaches along `side` toward the span. Variants: `bells` (two porcelain discs), `polymer`.
+ * the bolt; it reaches along `side` toward the span. Variants: `bells` (two porcelain discs), `polymer`, `glass` (two
+ * toughened discs). State `broken`: the disc at the span has lost its skirt. Suspension strings hang down from an eye
+ * instead and carry the conductor, which runs along `side`, in a shoe.
  */
 import { CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { profileOf, turnedOf } from './profiles.ts';
-import { bar, bolt, ring, rod } from './shapes.ts';
+import { bar, bolt, type Profile, ring, rod, turned } from './shapes.ts';
 
 /** z of a string element turned along outward x, at distance `x`. */
 const laid = (x: number, flip: boolean): Matrix4 =>
   new Matrix4().makeTranslation(x, 0, 0).multiply(new Matrix4().makeRotationY(flip ? -Math.PI / 2 : Math.PI / 2));
 
-const discs = (a: Assembly, from: number): number => {
+/** What is left of a disc whose skirt has gone: the stub under the cap, torn porcelain or crumbled glass. */
+const stub: Profile = [
+  [12, 14],
+  [17, 2],
+  [24, 6],
+  [33, 12],
+  [36, 24],
+  [44, 30],
+  [40, 40],
+  [38, 46],
+  [36, 54],
+].map(([r = 0, z = 0]) => [r / 1000, z / 1000] as const);
+
+const discs = (a: Assembly, from: number, glass: boolean, broken: boolean): number => {
   const pitch = 0.14;
+  const shape = glass ? 'glassDisc' : 'suspensionDisc';
   for (let i = 0; i < 2; i++) {
     const x = from + 0.1 + i * pitch;
     a.within(laid(x, true), () => {
-      a.add('porcelainBrown', turnedOf('suspensionDisc'));
+      if (broken && i === 1) a.add(glass ? 'glassDisc' : 'bisque', turned(stub, 18));
+      else a.add(glass ? 'glassDisc' : 'porcelainBrown', turnedOf(shape));
       a.add('zinc', turnedOf('suspensionCap'));
       a.add('zinc', rod([0, 0, 0.012], [0, 0, -0.04], 0.008, 10));
-      if (i === 1) a.markable(profileOf('suspensionDisc'));
+      if (i === 1) a.markable(profileOf(shape));
     });
     a.add('zinc', ring([x - 0.1, 0, 0], [0, 1, 0], 0.016, 0.006));
   }
@@ -39,7 +56,8 @@ const rubber = (a: Assembly, from: number): number => {
   return middle + 0.195;
 };
 
-const clamp = (a: Assembly, x: number): void => {
+/** Bolted dead-end clamp, its clevis at `x`. */
+const shoe = (a: Assembly, x: number): void => {
   a.add('zinc', ring([x, 0, 0], [0, 1, 0], 0.015, 0.006));
   for (const s of [-1, 1])
     a.add('aluminium', bar([x - 0.012, s * 0.013, 0], [x + 0.075, s * 0.013, -0.004], 0.024, 0.007, [0, 1, 0]));
@@ -59,16 +77,68 @@ const clamp = (a: Assembly, x: number): void => {
   a.name('tail', [x + 0.045, 0, -0.016]);
 };
 
+const string = (a: Assembly, from: number, variant: string, state: string): number =>
+  variant === 'polymer' ? rubber(a, from) : discs(a, from, variant === 'glass', state === 'broken');
+
 export const deadend = builder({
   kind: 'deadend-insulator',
-  variants: ['bells', 'polymer'],
-  size: { bolt: 0.03 },
+  states: ['whole', 'broken'],
+  variants: ['bells', 'polymer', 'glass'],
+  size: { bolt: 0.03, shoe: 1 },
   build: (a, size, part) => {
     a.add('zinc', rod([-0.02, 0, 0], [size.bolt, 0, 0], 0.008, 10));
     a.add('zinc', new CylinderGeometry(0.016, 0.018, 0.018, 6).rotateZ(Math.PI / 2).translate(0.012, 0, 0));
     a.add('zinc', bar([0.0025, -0.028, 0], [0.0025, 0.028, 0], 0.057, 0.005, [1, 0, 0]));
     a.add('zinc', ring([size.bolt + 0.02, 0, 0], [0, 1, 0], 0.02, 0.007));
-    const from = size.bolt + 0.035;
-    clamp(a, part.variant === 'bells' ? discs(a, from) : rubber(a, from));
+    const end = string(a, size.bolt + 0.035, part.variant, part.state);
+    if (size.shoe > 0) shoe(a, end);
+    else a.name('conductor', [end, 0, 0]);
+  },
+});
+
+/** The clamp alone; origin: its clevis, reaching along `side`. State `loose`: a U-bolt hangs open. */
+export const deadendShoe = builder({
+  kind: 'deadend-shoe',
+  states: ['whole', 'loose'],
+  size: {},
+  build: (a, _size, part) => {
+    shoe(a, 0);
+    if (part.state !== 'loose') return;
+    a.within(new Matrix4().makeTranslation(0.115, 0, -0.03).multiply(new Matrix4().makeRotationX(0.5)), () => {
+      for (const s of [-1, 1]) a.add('zinc', rod([0, s * 0.0165, 0], [0, s * 0.0165, -0.06], 0.0045, 8));
+      a.add('zinc', bar([0, -0.024, -0.05], [0, 0.024, -0.05], 0.018, 0.006));
+    });
+  },
+});
+
+/** Suspension shoe under a string, the conductor along x at `z`. */
+const saddle = (a: Assembly, z: number): void => {
+  a.add('zinc', bar([0, 0, z + 0.085], [0, 0, z + 0.02], 0.03, 0.01, [0, 1, 0]));
+  a.add('aluminium', bar([-0.1, 0, z - 0.008], [0.1, 0, z - 0.008], 0.03, 0.016));
+  for (const s of [-1, 1]) a.add('aluminium', bar([s * 0.095, 0, z - 0.008], [s * 0.125, 0, z - 0.018], 0.03, 0.014));
+  a.add('aluminium', bar([-0.05, 0, z + 0.012], [0.05, 0, z + 0.012], 0.026, 0.012));
+  for (const x of [-0.034, 0.034]) {
+    for (const y of [-0.019, 0.019])
+      a.add('zinc', rod([x, y, z - 0.02], [x, y, z + 0.034], 0.0045, 8), bolt([x, y, z + 0.02], [0, 0, 1], 0.014, 0));
+    a.add('zinc', bar([x, -0.022, z - 0.018], [x, 0.022, z - 0.018], 0.011, 0.008));
+  }
+  a.name('conductor', [0, 0, z]);
+};
+
+export const suspension = builder({
+  kind: 'suspension-insulator',
+  states: ['whole', 'broken'],
+  variants: ['bells', 'polymer', 'glass'],
+  size: { swing: 0 },
+  build: (a, size, part) => {
+    a.add('zinc', ring([0, 0, -0.012], [0, 1, 0], 0.018, 0.007), rod([0, 0, 0.004], [0, 0, 0.16], 0.008, 10));
+    a.add('zinc', bolt([0, 0, 0.13], [0, 0, 1], 0.027, 0.05));
+    a.within(new Matrix4().makeRotationX(size.swing), () => {
+      let end = 0;
+      a.within(new Matrix4().makeRotationY(Math.PI / 2), () => {
+        end = string(a, 0.03, part.variant, part.state);
+      });
+      saddle(a, -end - 0.06);
+    });
   },
 });

@@ -1,12 +1,13 @@
 /**
  * Down guy: seven-wire strand from the pole (first point) to the eye of the anchor rod (last point), formed grips at both
  * ends, yellow guard over the foot. Points in the frame of the parent. Variants: `plain`, `strain-ball` (porcelain, one
- * third down), `strain-rod` (fibreglass). States: `whole`, `no-guard`. Size: strand radius, length of the guard.
+ * third down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `frayed` (two wires of the
+ * strand sprung out by the lower grip), `broken` (the strand down in the grass from the pole, guard tilted). Size: strand radius, length of the guard.
  */
 import { Matrix4, Vector3 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { turnedOf } from './profiles.ts';
-import { along, bar, bolt, point, ring, rod, vec } from './shapes.ts';
+import { along, bar, bolt, curve, point, ring, rod, vec } from './shapes.ts';
 import type { Point } from './types.ts';
 import { helix, wire } from './wire.ts';
 
@@ -30,9 +31,98 @@ const grip = (a: Assembly, at: Vector3, toward: Vector3, radius: number): void =
   a.add('zinc', wire(loop, radius, 6));
 };
 
+/** The rod and its eye, out of the ground. */
+const footOf = (a: Assembly, foot: Vector3, d: Vector3, last: Point): void => {
+  const rodEnd = foot.clone().addScaledVector(d, 0.6);
+  a.add('zinc', rod(point(foot), point(rodEnd), 0.0095, 10));
+  a.add(
+    'zinc',
+    ring(
+      last,
+      point(
+        d
+          .clone()
+          .cross(new Vector3(0, 0, 1))
+          .normalize(),
+      ),
+      0.022,
+      0.009,
+    ),
+  );
+};
+
+/** The strand as it is: taut, in a bow, with wires sprung, or down. */
+const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state: string): void => {
+  const lay = 0.09;
+  if (state === 'broken') {
+    const flat = new Vector3(foot.x - top.x, foot.y - top.y, 0).normalize();
+    const side = new Vector3(-flat.y, flat.x, 0);
+    const hang = curve(
+      [
+        top,
+        top
+          .clone()
+          .addScaledVector(flat, 0.12)
+          .setZ(top.z - 0.5),
+        top
+          .clone()
+          .addScaledVector(flat, 0.2)
+          .setZ(top.z - 1.5),
+      ].map(point),
+      24,
+    );
+    a.add('steelStrand', wire(hang, radius, 8, lay));
+    const lies = [0.05, 0.4, 1.3, 2.4, 3.3].map((s, i) =>
+      foot
+        .clone()
+        .addScaledVector(flat, -s)
+        .addScaledVector(side, [0, 0.1, 0.5, 0.3, 0.7][i] ?? 0)
+        .setZ([foot.z, 0.16, 0.05, 0.04, 0.07][i] ?? 0.05),
+    );
+    a.add('steelStrand', wire(curve(lies.map(point), 30), radius, 8, lay));
+    a.within(
+      along(foot.clone().setZ(0.05), foot.clone().addScaledVector(flat, -1).addScaledVector(side, 0.5).setZ(0.6)),
+      () => a.add('yellow', rod([0, 0.012, 0], [0, 0.012, 2.1], 0.026, 14, 0.024)),
+    );
+    return;
+  }
+  const middle = top.clone().lerp(foot, 0.5);
+  if (state !== 'slack') a.add('steelStrand', wire([top, middle, foot], radius, 8, lay));
+  else {
+    const bow = Array.from({ length: 17 }, (_, i) => {
+      const t = i / 16;
+      const p = top.clone().lerp(foot, t);
+      p.z -= 4 * 0.35 * t * (1 - t);
+      return p;
+    });
+    a.add('steelStrand', wire(bow, radius, 8, lay));
+  }
+  if (state !== 'frayed') return;
+  const d = foot.clone().sub(top).normalize();
+  const across = d
+    .clone()
+    .cross(new Vector3(0.2, 1, 0.1))
+    .normalize();
+  const up = d.clone().cross(across);
+  for (let k = 0; k < 3; k++) {
+    const root = foot.clone().addScaledVector(d, -2.75 + k * 0.05);
+    const out = across
+      .clone()
+      .multiplyScalar(Math.cos(k * 2.3))
+      .addScaledVector(up, Math.sin(k * 2.3));
+    const course = [
+      root.clone().addScaledVector(out, radius * 0.6),
+      root.clone().addScaledVector(d, 0.09).addScaledVector(out, 0.035),
+      root.clone().addScaledVector(d, 0.15).addScaledVector(out, 0.1),
+      root.clone().addScaledVector(d, 0.13).addScaledVector(out, 0.15),
+    ];
+    a.add('rust', wire(curve(course.map(point), 12), 0.0015, 5));
+  }
+};
+
 export const guy = builder({
   kind: 'guy',
-  states: ['whole', 'no-guard'],
+  states: ['whole', 'no-guard', 'slack', 'frayed', 'broken'],
   variants: ['plain', 'strain-ball', 'strain-rod'],
   size: { radius: 0.0048, guard: 2.4 },
   build: (a, size, part) => {
@@ -44,7 +134,7 @@ export const guy = builder({
     const d = foot.clone().sub(top).normalize();
     const length = top.distanceTo(foot);
     const on = (s: number): Point => point(top.clone().addScaledVector(d, s));
-    a.add('steelStrand', wire([top, top.clone().lerp(foot, 0.5), foot], size.radius, 8, 0.09));
+    strand(a, top, foot, size.radius, part.state);
     grip(a, top, foot, size.radius);
     grip(a, foot, top, size.radius);
     const outward: Point = point(new Vector3(d.x, d.y, 0).normalize());
@@ -86,6 +176,11 @@ export const guy = builder({
         0.007,
       ),
     );
+    if (part.state === 'broken') {
+      a.name('anchor', last);
+      footOf(a, foot, d, last);
+      return;
+    }
     if (part.variant === 'strain-ball') {
       a.within(along(vec(on(length * 0.33)), foot), () => a.add('porcelainBrown', turnedOf('strainBall')));
     }
@@ -93,23 +188,8 @@ export const guy = builder({
       a.add('polymer', rod(on(0.75), on(1.95), 0.013, 12));
       a.add('zinc', rod(on(0.7), on(0.8), 0.017, 12), rod(on(1.9), on(2), 0.017, 12));
     }
-    const rodEnd = foot.clone().addScaledVector(d, 0.6);
-    a.add('zinc', rod(point(foot), point(rodEnd), 0.0095, 10));
-    a.add(
-      'zinc',
-      ring(
-        last,
-        point(
-          d
-            .clone()
-            .cross(new Vector3(0, 0, 1))
-            .normalize(),
-        ),
-        0.022,
-        0.009,
-      ),
-    );
-    if (part.state === 'whole') {
+    footOf(a, foot, d, last);
+    if (part.state !== 'no-guard' && size.guard > 0) {
       const lift = along(foot.clone().addScaledVector(d, -0.12), top);
       a.within(lift.multiply(new Matrix4().makeTranslation(0, 0, 0)), () => {
         a.add('yellow', rod([0, 0.012, 0], [0, 0.012, size.guard], 0.026, 14, 0.024));

@@ -1,6 +1,6 @@
 /**
  * Hot-line clamp of bronze, alone on the conductor or on a stirrup (`stirrup`). Origin: centre of the conductor, which runs
- * along azimuth `side`; eye screw and tap lead hang below.
+ * along azimuth `side`; eye screw and tap lead hang below. The stirrup alone is a kind of its own.
  */
 import { Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
@@ -47,6 +47,39 @@ const clampBody = (a: Assembly, r: number): void => {
   a.name('eye', [0, 0, -0.122]);
 };
 
+interface StirrupSize {
+  readonly conductor: number;
+  readonly width: number;
+  readonly drop: number;
+}
+
+const bailOn = (a: Assembly, size: StirrupSize): void => {
+  const half = size.width / 2;
+  for (const s of [-1, 1]) {
+    a.add('aluminium', rod([s * half - 0.022, 0, 0], [s * half + 0.022, 0, 0], size.conductor + 0.006, 12));
+    a.add('aluminium', block([s * half, 0, -size.conductor - 0.007], [0.03, 0.014, 0.012], 0.2));
+  }
+  const bail = curve(
+    [
+      [-half, 0, -0.012],
+      [-half, 0, -size.drop + 0.02],
+      [-half + 0.02, 0, -size.drop],
+      [half - 0.02, 0, -size.drop],
+      [half, 0, -size.drop + 0.02],
+      [half, 0, -0.012],
+    ],
+    26,
+  );
+  a.add('copper', wire(bail, 0.0052, 8));
+  a.name('bail', [0, 0, -size.drop]);
+};
+
+export const stirrup = builder({
+  kind: 'stirrup',
+  size: { conductor: 0.0051, width: 0.115, drop: 0.075 },
+  build: (a, size) => bailOn(a, size),
+});
+
 export const hotLineClamp = builder({
   kind: 'hot-line-clamp',
   variants: ['stirrup', 'bare'],
@@ -56,23 +89,7 @@ export const hotLineClamp = builder({
       clampBody(a, size.conductor);
       return;
     }
-    const half = size.width / 2;
-    for (const s of [-1, 1]) {
-      a.add('aluminium', rod([s * half - 0.022, 0, 0], [s * half + 0.022, 0, 0], size.conductor + 0.006, 12));
-      a.add('aluminium', block([s * half, 0, -size.conductor - 0.007], [0.03, 0.014, 0.012], 0.2));
-    }
-    const bail = curve(
-      [
-        [-half, 0, -0.012],
-        [-half, 0, -size.drop + 0.02],
-        [-half + 0.02, 0, -size.drop],
-        [half - 0.02, 0, -size.drop],
-        [half, 0, -size.drop + 0.02],
-        [half, 0, -0.012],
-      ],
-      26,
-    );
-    a.add('copper', wire(bail, 0.0052, 8));
+    bailOn(a, size);
     a.within(new Matrix4().makeTranslation(0, 0, -size.drop), () => clampBody(a, 0.0052));
   },
 });

@@ -2,7 +2,20 @@
 import type { Film } from './film.ts';
 import type { MarkSurface } from './types.ts';
 
-export const markKinds = ['crack', 'chip', 'burn', 'flash', 'stain', 'scar', 'rust'] as const;
+export const markKinds = [
+  'crack',
+  'chip',
+  'burn',
+  'flash',
+  'stain',
+  'scar',
+  'rust',
+  'oil',
+  'crust',
+  'hole',
+  'split',
+  'decay',
+] as const;
 export type MarkKind = (typeof markKinds)[number];
 
 export interface Mark {
@@ -15,6 +28,8 @@ export interface Mark {
   readonly length: number;
   readonly width: number;
   readonly seed?: number;
+  /** Which surface of the part, where it has several. */
+  readonly on?: string;
   /** 0 hardly to be seen, 1 plain. */
   readonly contrast?: number;
   /** A burn's course as the engine grew it, instead of one from the seed: pairs of [azimuth, z], radians and m. */

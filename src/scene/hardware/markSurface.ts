@@ -59,6 +59,14 @@ export const spotAt = (surface: MarkSurface, azimuth: number, length: number, ru
   const nz = -(q[0] - p[0]) / l;
   const c = Math.cos(azimuth);
   const s = Math.sin(azimuth);
+  if (surface.box) {
+    const [hx, hy] = surface.box;
+    const out = 1 / Math.max(Math.abs(c) / hx, Math.abs(s) / hy);
+    const flat =
+      Math.abs(c) / hx >= Math.abs(s) / hy ? new Vector3(Math.sign(c), 0, 0) : new Vector3(0, Math.sign(s), 0);
+    const on = new Vector3(out * c, out * s, z).addScaledVector(flat, surface.lift).applyMatrix4(surface.frame);
+    return { at: on, normal: flat.transformDirection(surface.frame), radius: out };
+  }
   const normal = new Vector3(nr * c, nr * s, nz);
   const at = new Vector3(r * c, r * s, z).addScaledVector(normal, surface.lift).applyMatrix4(surface.frame);
   return { at, normal: normal.transformDirection(surface.frame), radius: r };

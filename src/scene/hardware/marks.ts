@@ -1,7 +1,8 @@
 /**
  * Marks of faults and of age on a built part: thin ribbons and patches that follow its turned surface on the side where
  * the sign is. Kinds: `crack` (hairline), `chip` (bite out of a rim), `burn` (branching char), `flash` (smoky glaze),
- * `stain` (water), `scar` (old, bleached), `rust`.
+ * `stain` (water), `scar` (old, bleached), `rust`, `oil` (dark gloss run down), `crust` (pale dirt all over), `hole` (of a
+ * woodpecker), `split` (an opened check), `decay` (dark, crumbled).
  */
 import { type Group, type Mesh, Vector3 } from 'three';
 import type { Materials } from '../materials/materials.ts';
@@ -12,6 +13,7 @@ import { Film, type Rgba } from './film.ts';
 import type { Mark, MarkKind, Work } from './mark.ts';
 import { lengthAt, localAzimuth } from './markSurface.ts';
 import type { PartData } from './types.ts';
+import { woodMarks } from './woodMarks.ts';
 
 export type { Mark, MarkKind } from './mark.ts';
 
@@ -87,7 +89,21 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
       w.film.ribbon(grain, (t) => 0.0016 * (1 - 0.7 * t), [0.1, 0.09, 0.08, 0.55 * w.contrast], 0.6);
     }
   },
-  rust: (w) => cloud(w, (n) => [0.2 + 0.16 * n, 0.06 + 0.05 * n, 0.018 + 0.015 * n], 1, 0.4),
+  oil: (w) => {
+    cloud(w, (n) => [0.022 + 0.02 * n, 0.018 + 0.014 * n, 0.012 + 0.008 * n], 0.85, 0.22, 0.75);
+    for (const share of [-0.28, 0.03, 0.24]) {
+      const a = w.azimuth + (share * w.mark.width) / Math.max(0.01, w.film.radius(w.from));
+      const reach = w.mark.length * (0.75 + 0.25 * w.next());
+      const run = Array.from({ length: 13 }, (_, i): [number, number] => [
+        a + 0.012 * Math.sin(i * 0.9 + share * 20),
+        w.from + w.mark.length - (reach * i) / 12,
+      ]);
+      w.film.ribbon(run, (t) => 0.016 - 0.008 * t, [0.02, 0.016, 0.011, 0.5 * w.contrast], 0.95);
+    }
+  },
+  crust: (w) => cloud(w, (n) => [0.42 + 0.16 * n, 0.4 + 0.15 * n, 0.36 + 0.13 * n], 1.05, 0.8),
+  ...woodMarks,
+  rust: (w) => cloud(w, (n) => [0.2 + 0.16 * n, 0.06 + 0.05 * n, 0.018 + 0.015 * n], 1, 0.4, 0.85),
 };
 
 /**
@@ -95,7 +111,8 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
  * surface to carry marks.
  */
 export const addMark = (part: Group, mark: Mark, set: Materials): Mesh => {
-  const { surface, kind } = part.userData as PartData;
+  const { kind, surfaces, ...data } = part.userData as PartData;
+  const surface = mark.on === undefined ? data.surface : surfaces[mark.on];
   if (!surface) throw new RangeError(`${kind}: no surface for a ${mark.kind}`);
   const seed = mark.seed ?? 1;
   const work: Work = {

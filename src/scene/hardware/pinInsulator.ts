@@ -1,13 +1,14 @@
 /**
  * Pin insulator of brown glazed porcelain on its steel pin. Origin: centre of the pole's roof (`pole-top`, a channel
- * bolted to the face of the pole at azimuth `side`) or top of the arm (`arm`). The conductor runs along the groove,
+ * bolted to the face of the pole at azimuth `side`), top of the arm (`arm`, short bolt pin; `arm-steel`, long pin clamped
+ * round the arm) or face of the pole (`armless`, a bracket that carries the pin out). The conductor runs along the groove,
  * across `side` at right angles. Size: groove above the origin, diameter of the pole's top.
  */
 import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
 import { step } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
-import { bar, bolt, plate, rod } from './shapes.ts';
+import { bar, block, bolt, plate, rod } from './shapes.ts';
 
 /** Height of the insulator over its base and of the conductor's centre in the top groove, m. */
 const crown = 0.127;
@@ -58,21 +59,57 @@ const poleTopPin = (a: Assembly, base: number, radius: number): void => {
   }
 };
 
+/** Steel bracket on the face of the pole that holds the pin upright beside it. */
+const armless = (a: Assembly, base: number): void => {
+  const out = 0.3;
+  a.add('zinc', bar([0.004, 0, -0.24], [0.004, 0, 0.06], 0.075, 0.008, [1, 0, 0]));
+  for (const z of [-0.2, 0.025]) a.add('zinc', bolt([0.008, 0, z], [1, 0, 0]));
+  a.add('zinc', bar([0, 0, 0.02], [out + 0.04, 0, 0.02], 0.07, 0.012));
+  for (const y of [-0.03, 0.03]) a.add('zinc', bar([0, y, 0.002], [out + 0.03, y, 0.002], 0.008, 0.036));
+  a.add('zinc', bar([0.012, 0, -0.2], [out - 0.03, 0, 0.008], 0.034, 0.008, [0.5, 0, 1]));
+  a.add(
+    'zinc',
+    rod([out, 0, -0.04], [out, 0, base + 0.03], 0.0115, 12),
+    bolt([out, 0, -0.004], [0, 0, -1], 0.03, 0.05),
+  );
+};
+
+/** Long steel pin, clamped round the arm by a yoke. */
+const steelPin = (a: Assembly, base: number, depth: number): void => {
+  a.add(
+    'zinc',
+    rod([0, 0, 0.006], [0, 0, base + 0.03], 0.0135, 12, 0.0115),
+    block([0, 0, 0.008], [0.13, 0.075, 0.014]),
+  );
+  for (const x of [-0.056, 0.056]) a.add('zinc', rod([x, 0, 0.03], [x, 0, -depth - 0.04], 0.006, 8));
+  a.add('zinc', bar([-0.07, 0, -depth - 0.012], [0.07, 0, -depth - 0.012], 0.05, 0.01));
+  for (const x of [-0.056, 0.056]) a.add('zinc', bolt([x, 0, -depth - 0.017], [0, 0, -1], 0.02, 0));
+};
+
 export const pinInsulator = builder({
   kind: 'pin-insulator',
-  variants: ['pole-top', 'arm'],
+  states: ['whole', 'loose-pin'],
+  variants: ['pole-top', 'arm', 'arm-steel', 'armless'],
   size: { groove: 0.3, poleDiameter: 0.2, armDepth: 0.115 },
   build: (a, size, part) => {
     const base = size.groove - seat;
+    const out = part.variant === 'armless' ? 0.3 : 0;
     if (part.variant === 'pole-top') poleTopPin(a, base, size.poleDiameter / 2);
+    else if (part.variant === 'armless') armless(a, base);
+    else if (part.variant === 'arm-steel') steelPin(a, base, size.armDepth);
     else {
       a.add('zinc', rod([0, 0, 0.008], [0, 0, base + 0.03], 0.0125, 12, 0.011));
       a.add('zinc', new CylinderGeometry(0.025, 0.034, 0.016, 20).rotateX(Math.PI / 2).translate(0, 0, 0.008));
       a.add('zinc', bolt([0, 0, -size.armDepth], [0, 0, -1]));
     }
-    a.add('zinc', rod([0, 0, base - 0.07], [0, 0, base + 0.07], 0.0115, 12));
-    a.add('steelDark', rod([0, 0, base + 0.012], [0, 0, base + 0.07], 0.0145, 12));
-    a.within(new Matrix4().makeTranslation(0, 0, base), () => {
+    const lean = part.state === 'loose-pin' ? 0.2 : 0;
+    const seated = new Matrix4()
+      .makeTranslation(out, 0, base - 0.07)
+      .multiply(new Matrix4().makeRotationY(lean))
+      .multiply(new Matrix4().makeTranslation(0, 0, 0.07));
+    a.within(seated, () => {
+      a.add('zinc', rod([0, 0, -0.07], [0, 0, 0.07], 0.0115, 12));
+      a.add('steelDark', rod([0, 0, 0.012], [0, 0, 0.07], 0.0145, 12));
       a.add('porcelainBrown', grooved(turnedOf('pinInsulator')));
       a.markable(outerOf(profileOf('pinInsulator')));
       a.name('groove', [0, 0, seat]);

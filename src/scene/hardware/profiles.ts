@@ -1,15 +1,25 @@
 /** Profiles of turned bodies from `assets/profiles`, read into metres, softened and ready to turn. */
 import type { BufferGeometry } from 'three';
 import arrester from '../../../assets/profiles/arrester.json';
+import arresterPorcelain from '../../../assets/profiles/arrester-porcelain.json';
+import canLid from '../../../assets/profiles/can-lid.json';
+import capacitorBushing from '../../../assets/profiles/capacitor-bushing.json';
 import cutoutBody from '../../../assets/profiles/cutout-body.json';
+import cutoutPolymer from '../../../assets/profiles/cutout-polymer.json';
+import glassDisc from '../../../assets/profiles/glass-disc.json';
 import highVoltageBushing from '../../../assets/profiles/high-voltage-bushing.json';
 import lowVoltageBushing from '../../../assets/profiles/low-voltage-bushing.json';
 import pinInsulator from '../../../assets/profiles/pin-insulator.json';
 import polymerDeadend from '../../../assets/profiles/polymer-deadend.json';
+import postPolymer from '../../../assets/profiles/post-polymer.json';
+import postPorcelain from '../../../assets/profiles/post-porcelain.json';
+import recloserBushing from '../../../assets/profiles/recloser-bushing.json';
+import regulatorTank from '../../../assets/profiles/regulator-tank.json';
 import spool from '../../../assets/profiles/spool.json';
 import strainBall from '../../../assets/profiles/strain-ball.json';
 import suspensionCap from '../../../assets/profiles/suspension-cap.json';
 import suspensionDisc from '../../../assets/profiles/suspension-disc.json';
+import switchPost from '../../../assets/profiles/switch-post.json';
 import tank from '../../../assets/profiles/tank.json';
 import tankLid from '../../../assets/profiles/tank-lid.json';
 import { type Profile, soften, turned } from './shapes.ts';
@@ -22,15 +32,25 @@ interface ProfileFile {
 
 const files = {
   arrester,
+  arresterPorcelain,
+  canLid,
+  capacitorBushing,
   cutoutBody,
+  cutoutPolymer,
+  glassDisc,
   highVoltageBushing,
   lowVoltageBushing,
   pinInsulator,
   polymerDeadend,
+  postPolymer,
+  postPorcelain,
+  recloserBushing,
+  regulatorTank,
   spool,
   strainBall,
   suspensionCap,
   suspensionDisc,
+  switchPost,
   tank,
   tankLid,
 } satisfies Record<string, ProfileFile>;
@@ -45,9 +65,12 @@ export const profileOf = (name: ProfileName, scale: readonly [number, number] = 
   return soften(points, file.soften);
 };
 
-/** The turned body of a profile. */
-export const turnedOf = (name: ProfileName, scale: readonly [number, number] = [1, 1]): BufferGeometry =>
-  turned(profileOf(name, scale), files[name].segments);
+/** The turned body of a profile; fewer `segments` for what is small and many. */
+export const turnedOf = (
+  name: ProfileName,
+  scale: readonly [number, number] = [1, 1],
+  segments: number = files[name].segments,
+): BufferGeometry => turned(profileOf(name, scale), segments);
 
 /** The outer part of a profile, from its lowest outer point upward, where marks can be seen. */
 export const outerOf = (profile: Profile): Profile => {

@@ -1,23 +1,35 @@
 /** Every kind of part that can be drawn, by the engine's name of its component. */
 import { arrester } from './arrester.ts';
+import { birdGuard } from './birdGuard.ts';
 import { panel, transferSwitch } from './boxes.ts';
 import { house, outbuilding } from './buildings.ts';
+import { capacitor } from './capacitor.ts';
+import { splitBolt, squeezeConnector } from './connectors.ts';
 import { crossarm } from './crossarm.ts';
 import { cutout } from './cutout.ts';
-import { deadend } from './deadend.ts';
+import { deadend, deadendShoe, suspension } from './deadend.ts';
+import { disconnect } from './disconnect.ts';
 import { generator } from './generator.ts';
 import { guy } from './guy.ts';
-import { hotLineClamp } from './hotLineClamp.ts';
+import { anchor, guyGuard, strainInsulator } from './guyParts.ts';
+import { hotLineClamp, stirrup } from './hotLineClamp.ts';
 import { lead } from './lead.ts';
 import { meter } from './meter.ts';
+import { moulding } from './moulding.ts';
 import { person } from './person.ts';
 import { pinInsulator } from './pinInsulator.ts';
+import { batteryCabinet, inverter, solarPanels } from './plants.ts';
 import { pole } from './pole.ts';
 import { poleGround } from './poleGround.ts';
+import { postInsulator } from './postInsulator.ts';
+import { recloser } from './recloser.ts';
+import { regulator } from './regulator.ts';
 import { barrierTape, cone, groundSet, post, sign, tag, wheelChock } from './safety.ts';
+import { secondaryRack } from './secondaryRack.ts';
 import { serviceMast } from './serviceMast.ts';
 import { neutralSpool, secondaryClevis } from './spool.ts';
 import { streetlight } from './streetlight.ts';
+import { strandClamp, telecomCable, telecomEnclosure } from './telecom.ts';
 import { tie } from './tie.ts';
 import { transformer } from './transformer.ts';
 import { tree } from './tree.ts';
@@ -26,19 +38,28 @@ import { truck } from './truck.ts';
 import type { Builder } from './types.ts';
 
 const builders: readonly Builder[] = [
+  anchor,
   arrester,
   barrierTape,
+  batteryCabinet,
+  birdGuard,
+  capacitor,
   cone,
   crossarm,
   cutout,
   deadend,
+  deadendShoe,
+  disconnect,
   generator,
   groundSet,
   guy,
+  guyGuard,
   hotLineClamp,
   house,
+  inverter,
   lead,
   meter,
+  moulding,
   neutralSpool,
   outbuilding,
   panel,
@@ -47,11 +68,24 @@ const builders: readonly Builder[] = [
   pole,
   poleGround,
   post,
+  postInsulator,
+  recloser,
+  regulator,
   secondaryClevis,
+  secondaryRack,
   serviceMast,
   sign,
+  solarPanels,
+  splitBolt,
+  squeezeConnector,
+  stirrup,
+  strainInsulator,
+  strandClamp,
   streetlight,
+  suspension,
   tag,
+  telecomCable,
+  telecomEnclosure,
   tie,
   transferSwitch,
   transformer,

@@ -1,6 +1,6 @@
 /**
  * Tie of a conductor in the top groove of a pin insulator. Origin: centre of the conductor over the insulator; the line
- * runs along azimuth `side`. Variants: `hand` (soft wire wrapped), `preformed` (formed rods). In states `one-leg` and
+ * runs along azimuth `side`. Variants: `hand` (soft wire wrapped), `preformed` (formed rods). State `loose`: legs slack off the conductor. In states `one-leg` and
  * `broken` it is the leg toward `side` that fails. Size: radius of conductor and neck, neck below the conductor.
  */
 import { Vector3 } from 'three';
@@ -94,15 +94,33 @@ const snapped = (a: Assembly, size: TieSize, make: Make): void => {
   a.add('aluminium', wire(left, make.radius, 5), wire(loose, make.radius, 6), wire(stub, make.radius, 6));
 };
 
+/** A leg that has sprung off: wide turns hanging under the conductor. */
+const slack = (a: Assembly, size: TieSize, make: Make): void => {
+  const up = curve(rise(size, make.radius, 1), 9);
+  const from = size.neck + make.radius + 0.027;
+  const course = [0, 0.4, 1].map((t) => new Vector3(from + make.wrapped * t * 0.8, 0, -0.012 - 0.02 * t));
+  a.add('aluminium', wire(up, make.radius, 6));
+  a.add(
+    'aluminium',
+    wire(helix(course, size.conductor + make.radius + 0.014, make.pitch * 1.7 + 0.02, 0, 9), make.radius, 5),
+  );
+};
+
 export const tie = builder({
   kind: 'tie',
-  states: ['whole', 'one-leg', 'broken'],
+  states: ['whole', 'one-leg', 'broken', 'loose', 'gone'],
   variants: ['hand', 'preformed'],
   size: { conductor: 0.0051, neck: 0.0312, drop: 0.0386 },
   build: (a, size, part) => {
     const make = makes[part.variant] as Make;
+    if (part.state === 'gone') {
+      const shard = neckLoop(size, make.radius, 0.6);
+      a.add('aluminium', wire(shard, make.radius, 6));
+      return;
+    }
     a.add('aluminium', wire(neckLoop(size, make.radius, part.variant === 'hand' ? 1.5 : 1), make.radius, 6));
     leg(a, size, make, -1);
+    if (part.state === 'loose') slack(a, size, make);
     if (part.state === 'whole') leg(a, size, make, 1);
     if (part.state === 'broken') snapped(a, size, make);
   },

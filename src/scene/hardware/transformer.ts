@@ -1,10 +1,12 @@
 /**
  * Pole-type transformer, one high-voltage bushing on the lid, three low-voltage bushings on the wall. Origin: face of the
  * pole at the upper hanger's bolt; the tank stands off along `side`, low-voltage bushings on its far side: seen from
- * there, X3 left, X2 middle, X1 right (additive polarity). Text: rating stencilled on the wall. States: `whole`,
- * `no-strap` (ground strap from X2 to the tank missing). Size: tank diameter and height, kVA.
+ * there, X3 left, X2 middle, X1 right (additive polarity). Variants: `two-bushing` (two on the lid), `unit` (of a bank: two
+ * low-voltage bushings). Text: rating stencilled on the wall. States: `whole`, `no-strap` (ground strap from X2 to the tank
+ * missing), `bulged` (wall and lid blown out), `lid-lifted` (band off, lid raised on one side). Size: tank, kVA.
  */
-import { BoxGeometry, type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
+import { BoxGeometry, type BufferGeometry, CylinderGeometry, LatheGeometry, Matrix4, Vector2 } from 'three';
+import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
 import { type Assembly, builder } from './assembly.ts';
 import { lettering, wrapped } from './lettering.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
@@ -30,13 +32,20 @@ const hangers = (a: Assembly): void => {
   }
 };
 
-const lid = (a: Assembly, size: TankSize, k: readonly [number, number]): void => {
+const lid = (a: Assembly, size: TankSize, k: readonly [number, number], lifted: boolean): void => {
   const r = size.diameter / 2;
   const top = size.height;
-  a.add('lidPaint', turnedOf('tankLid', k));
   const clampRing = profileOf('tankLid', k);
   const rim = clampRing[4] as readonly [number, number];
-  a.add('zinc', ring([0, 0, rim[1] - 0.002], [0, 0, 1], rim[0] + 0.001, 0.0045, Math.PI * 2));
+  const raised = new Matrix4()
+    .makeTranslation(r, 0, top)
+    .multiply(new Matrix4().makeRotationY(lifted ? 0.22 : 0))
+    .multiply(new Matrix4().makeTranslation(-r, 0, -top));
+  a.within(raised, () => a.add('lidPaint', turnedOf('tankLid', k)));
+  const slack = lifted ? 0.05 : 0;
+  a.within(new Matrix4().makeTranslation(0, 0, -slack).multiply(new Matrix4().makeRotationX(slack * 2)), () =>
+    a.add('zinc', ring([0, 0, rim[1] - 0.002], [0, 0, 1], rim[0] + 0.001, 0.0045, Math.PI * 2)),
+  );
   const az = -0.9;
   const at = (d: number, z: number): [number, number, number] => [d * Math.cos(az), d * Math.sin(az), z];
   a.add('zinc', block(at(rim[0] + 0.014, rim[1] - 0.002), [0.03, 0.03, 0.022]));
@@ -76,8 +85,11 @@ const lid = (a: Assembly, size: TankSize, k: readonly [number, number]): void =>
   });
 };
 
-const highSide = (a: Assembly, size: TankSize): void => {
-  const tilt = new Matrix4().makeTranslation(-0.02, 0, size.height + 0.012).multiply(new Matrix4().makeRotationY(0.06));
+const highSide = (a: Assembly, size: TankSize, y: number, name: string): void => {
+  const tilt = new Matrix4()
+    .makeTranslation(-0.02, y, size.height + 0.012)
+    .multiply(new Matrix4().makeRotationX(-y * 1.6))
+    .multiply(new Matrix4().makeRotationY(0.06));
   a.within(tilt, () => {
     a.add('zinc', new CylinderGeometry(0.06, 0.064, 0.012, 18).rotateX(Math.PI / 2).translate(0, 0, 0));
     for (let i = 0; i < 3; i++) {
@@ -86,7 +98,7 @@ const highSide = (a: Assembly, size: TankSize): void => {
     }
     a.within(new Matrix4().makeTranslation(0, 0, 0.005), () => {
       a.add('porcelainGrey', turnedOf('highVoltageBushing'));
-      a.markable(outerOf(profileOf('highVoltageBushing')));
+      if (name === 'h1') a.markable(outerOf(profileOf('highVoltageBushing')));
     });
     a.add(
       'tinned',
@@ -94,16 +106,15 @@ const highSide = (a: Assembly, size: TankSize): void => {
       new CylinderGeometry(0.022, 0.024, 0.012, 18).rotateX(Math.PI / 2).translate(0, 0, 0.256),
     );
     a.add('bronze', block([0, 0, 0.284], [0.03, 0.024, 0.026]), bolt([0, 0.012, 0.284], [0, 1, 0], 0.016, 0));
-    a.name('h1', [0, 0, 0.298]);
+    a.name(name, [0, 0, 0.298]);
   });
 };
 
-const lowSide = (a: Assembly, size: TankSize, strapped: boolean): void => {
+const lowSide = (a: Assembly, size: TankSize, strapped: boolean, names: readonly string[]): void => {
   const r = size.diameter / 2;
   const z = size.height - 0.16;
-  const names = ['x3', 'x2', 'x1'];
   names.forEach((name, i) => {
-    const az = (i - 1) * 0.52;
+    const az = (i - (names.length - 1) / 2) * 0.52;
     const out = new Matrix4()
       .makeRotationZ(az)
       .multiply(new Matrix4().makeTranslation(r - 0.002, 0, z))
@@ -116,7 +127,7 @@ const lowSide = (a: Assembly, size: TankSize, strapped: boolean): void => {
       a.name(name, [0, 0, 0.122]);
     });
   });
-  if (!strapped) return;
+  if (!strapped || !names.includes('x3')) return;
   const x = r + 0.096;
   const strap = curve(
     [
@@ -153,18 +164,41 @@ const wall = (a: Assembly, size: TankSize, kva: number, text: string): void => {
   );
 };
 
+/** The wall of a tank driven out by the pressure of a fault inside: most at two fifths of its height, uneven round it. */
+const blownOut = (g: BufferGeometry, size: TankSize): BufferGeometry => {
+  const fine = new LatheGeometry(
+    Array.from({ length: 25 }, (_, i) => new Vector2(size.diameter / 2, 0.02 + ((size.height - 0.05) * i) / 24)),
+    34,
+  ).rotateX(Math.PI / 2);
+  const p = fine.getAttribute('position');
+  for (let i = 0; i < p.count; i++) {
+    const t = p.getZ(i) / size.height;
+    const round = Math.atan2(p.getY(i), p.getX(i));
+    const out = 1 + (0.13 + 0.04 * Math.cos(2 * round + 0.6)) * Math.exp(-(((t - 0.42) / 0.24) ** 2));
+    p.setXY(i, p.getX(i) * out, p.getY(i) * out);
+  }
+  fine.computeVertexNormals();
+  return mergeGeometries([g, fine]) ?? fine;
+};
+
 export const transformer = builder({
   kind: 'transformer',
-  states: ['whole', 'no-strap'],
+  states: ['whole', 'no-strap', 'bulged', 'lid-lifted'],
+  variants: ['usual', 'two-bushing', 'unit'],
   size: { diameter: 0.45, height: 0.85, kva: 25 },
   build: (a, size, part) => {
     const k = [size.diameter / 0.45, size.height / 0.85] as const;
     hangers(a);
     a.within(new Matrix4().makeTranslation(standoff + size.diameter / 2, 0, upper - size.height), () => {
-      a.add('tankPaint', turnedOf('tank', k));
-      lid(a, size, k);
-      highSide(a, size);
-      lowSide(a, size, part.state === 'whole');
+      const tank = turnedOf('tank', k);
+      a.add('tankPaint', part.state === 'bulged' ? blownOut(tank, size) : tank);
+      a.markable(outerOf(profileOf('tank', k)), 0.0012, 'tank');
+      lid(a, size, k, part.state === 'lid-lifted');
+      if (part.variant === 'two-bushing') {
+        highSide(a, size, -0.1, 'h1');
+        highSide(a, size, 0.1, 'h2');
+      } else highSide(a, size, 0, 'h1');
+      lowSide(a, size, part.state !== 'no-strap', part.variant === 'unit' ? ['x2', 'x1'] : ['x3', 'x2', 'x1']);
       wall(a, size, size.kva, part.text);
       a.name('tankTop', [0, 0, size.height]);
       a.name('tankBottom', [0, 0, 0]);

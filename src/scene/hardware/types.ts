@@ -33,6 +33,8 @@ export interface MarkSurface {
   readonly frame: Matrix4;
   /** How far a mark lies off the surface, m. */
   readonly lift: number;
+  /** Half width in x and y where the section is a rectangle; the profile then only gives heights. */
+  readonly box?: readonly [number, number];
 }
 
 /** What `userData` of a built part holds. */
@@ -42,6 +44,8 @@ export interface PartData {
   /** Where wires are made up, in the part's frame. */
   readonly points: Readonly<Record<string, Point>>;
   readonly surface: MarkSurface | null;
+  /** Further surfaces by name: `tank`, `bushing` … */
+  readonly surfaces: Readonly<Record<string, MarkSurface>>;
 }
 
 export interface Builder {

@@ -19,6 +19,22 @@ const courses: Readonly<Record<string, readonly Point[]>> = {
     [0, 0, 8],
     [-5, 0, 0.3],
   ],
+  anchor: [
+    [0, 0, 8],
+    [-5, 0, 0.3],
+  ],
+  'guy-guard': [
+    [0, 0, 8],
+    [-5, 0, 0.3],
+  ],
+  'strain-insulator': [
+    [0, 0, 8],
+    [-5, 0, 0.3],
+  ],
+  'telecom-cable': [
+    [0, 0, 6],
+    [30, 0, 6],
+  ],
   lead: [
     [0, 0, 1],
     [0.2, 0.1, 0.6],
