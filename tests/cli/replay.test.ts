@@ -134,3 +134,27 @@ test('the help names the exit code of a log that does not replay', async () => {
   expect(code).toBe(0);
   expect(out).toContain('Exit code 1');
 });
+
+describe("an instructor's weights", () => {
+  const north = { format: 'loose-tie-weights', version: 1, name: 'north yard', weights: { improvised: 0.6 } };
+
+  test('judge the log, and the score and the debrief say so', async () => {
+    const file = saved('weights.json', JSON.stringify(north));
+    const json = await replay(scenario, logFile('stuck'), '--weights', file, '--json');
+    expect(json.code).toBe(0);
+    expect((JSON.parse(json.out) as { weights: unknown }).weights).toEqual({
+      name: 'north yard',
+      changed: { improvised: 0.6 },
+    });
+    const text = await replay(scenario, logFile('stuck'), '--weights', file);
+    expect(text.out).toContain('Judged by the weights \u201cnorth yard\u201d: improvised 0.6.');
+  });
+
+  test('beyond their limits are bad use, every problem told', async () => {
+    const file = saved('weights.json', JSON.stringify({ ...north, weights: { improvised: 2, level: 1 } }));
+    const { code, err } = await replay(scenario, logFile('stuck'), '--weights', file);
+    expect(code).toBe(2);
+    expect(err).toContain('weights.improvised: goes from 0.5 to 1, found 2');
+    expect(err).toContain('weights: "level" is not known here');
+  });
+});

@@ -54,6 +54,7 @@ const cause = z.strictObject({
   found: z.boolean(),
   minute: minute.nullable(),
   lookedNotCalled: z.boolean(),
+  missedBy: z.enum(['perceived', 'looked-in-vain', 'never-looked']).nullable(),
   perceivableFrom: z.array(z.strictObject({ stand: z.string(), aid: text, sign: text })),
   hazards: names,
 });
@@ -72,6 +73,36 @@ const control = z.strictObject({
   failed: names,
 });
 
+const overControl = z.strictObject({ control: text, on: text, minute, minutes: z.number().nonnegative() });
+
+const precedence = z.strictObject({
+  cause: text,
+  step: z.int().nonnegative().describe('index of the first log entry that would have met a hazard of it, bare'),
+  minute,
+  act: text,
+  known: z.boolean().describe('a sign of it had been perceived before'),
+  exposed: z.boolean(),
+});
+
+const confidence = z
+  .strictObject({
+    asked: z.int().positive().describe('findings called with a confidence and judged right or wrong'),
+    right: z.int().nonnegative(),
+    meanSure: z.number().min(0).max(1),
+    score: z.number().describe('Brier: mean of (p - o)^2 = reliability - resolution + uncertainty (Murphy 1973)'),
+    reliability: z.number(),
+    resolution: z.number(),
+    uncertainty: z.number(),
+    skill: z.number().nullable(),
+    says: z.array(text),
+  })
+  .describe('stated confidence against what was right; null: none stated');
+
+const weights = z.strictObject({
+  name: text.describe("'usual', or the name of an instructor's file"),
+  changed: z.record(z.string(), z.number()).describe('weights that differ from the usual ones'),
+});
+
 const hazard = z.strictObject({
   id: text,
   mechanism,
@@ -88,6 +119,7 @@ export const replayReportSchema = z.strictObject({
   scenario: text,
   scenarioHash: text,
   engine: text,
+  weights,
   verdict: z.enum(['pass', 'remarks', 'fail']),
   reasons: z.array(text).min(1),
   parts: z.array(part).length(5),
@@ -96,6 +128,9 @@ export const replayReportSchema = z.strictObject({
   lookAlikes: z.array(lookAlike),
   exposures: z.array(exposure),
   controls: z.array(control),
+  overControls: z.array(overControl),
+  precedence: z.array(precedence),
+  confidence: confidence.nullable(),
   hazards: z.array(hazard),
   worldHash: text,
   end: z.enum(['closed-out', 'handed-over', 'struck']).nullable(),

@@ -42,6 +42,7 @@ export const debriefText = (debrief: Debrief): string =>
     ),
     ...section('Numbers', debrief.numbers),
     '',
+    debrief.judgedBy,
     debrief.caution,
     '',
   ].join('\n');

@@ -5,7 +5,7 @@ import type { JudgedExposure, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { caution } from './caution.ts';
 import { hazardCards } from './hazardCards.ts';
-import { numbersOf } from './numbers.ts';
+import { confidenceLines, numbersOf } from './numbers.ts';
 import { quantitiesText } from './quantities.ts';
 import { timelineOf } from './timeline.ts';
 import type { Debrief, HazardCard } from './types.ts';
@@ -87,6 +87,12 @@ const exposureLines = (exposure: JudgedExposure, system: UnitSystem): readonly s
 const lookAlikeLine = (replay: Replay, { kind, on, called, tellApart }: Score['lookAlikes'][number]): string =>
   `${capital(faultKind(kind).name)} (${nameOf(replay.start, on)}): ${called ? 'you called something that was not there' : 'you let it be'}. ${sentence(tellApart)}`;
 
+const judgedBy = ({ weights }: Score): string => {
+  const changed = Object.entries(weights.changed).map(([id, value]) => `${id.replaceAll('-', ' ')} ${value}`);
+  if (weights.name === 'usual') return 'Judged by the usual weights.';
+  return `Judged by the weights \u201c${weights.name}\u201d${changed.length === 0 ? ', which are the usual ones' : `: ${changed.join(', ')}`}.`;
+};
+
 /** The debrief of a scored replay, in the trainee's system of units. */
 export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us'): Debrief => {
   const hazards = hazardCards(replay, score, system);
@@ -106,8 +112,13 @@ export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us')
       lines: exposureLines(exposure, system),
     })),
     lookAlikes: score.lookAlikes.map((each) => lookAlikeLine(replay, each)),
-    parts: score.parts.map(({ name, value, says }) => ({ name, value, says })),
-    numbers: numbersOf(score.parts),
+    parts: score.parts.map(({ name, value, says }) => ({
+      name,
+      value,
+      says: name === 'recognition' && score.confidence !== null ? [...says, ...score.confidence.says] : says,
+    })),
+    numbers: [...numbersOf(score.parts), ...confidenceLines(score)],
+    judgedBy: judgedBy(score),
     caution,
   };
 };

@@ -84,10 +84,14 @@ const controlWords = (kind: FaultKind, held: ReadonlySet<string>): readonly stri
   ...kind.tempting.map(({ what, why }) => `Tempting and wrong: ${what}; ${why}.`),
 ];
 
-const whenWords = ({ found, minute, lookedNotCalled }: JudgedCause): string => {
-  if (found) return `Called at minute ${minute ?? 0}.`;
-  return lookedNotCalled ? 'You perceived a sign of it and did not call it.' : 'You never perceived a sign of it.';
+const missedWords: Readonly<Record<NonNullable<JudgedCause['missedBy']>, string>> = {
+  perceived: 'You perceived a sign of it and did not call it.',
+  'looked-in-vain': 'You looked at it, but not from where a sign could be told.',
+  'never-looked': 'You never looked at it.',
 };
+
+const whenWords = ({ minute, missedBy }: JudgedCause): string =>
+  missedBy === null ? `Called at minute ${minute ?? 0}.` : missedWords[missedBy];
 
 const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSystem): HazardCard => {
   const kind = faultKind(cause.kind);

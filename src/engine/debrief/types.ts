@@ -40,5 +40,7 @@ export interface Debrief {
   readonly lookAlikes: readonly string[];
   readonly parts: readonly { readonly name: string; readonly value: number | null; readonly says: readonly string[] }[];
   readonly numbers: readonly string[];
+  /** Which weights it was judged by. */
+  readonly judgedBy: string;
   readonly caution: string;
 }

@@ -2,7 +2,7 @@
 import type { Replay } from '../acts/types.ts';
 import { type Laid, perceived } from './known.ts';
 import type { JudgedExposure, Part } from './types.ts';
-import { exposureCost } from './weights.ts';
+import type { Weights } from './weights.ts';
 
 /** Every exposure of the replay with its step, and whether its causes were known before. */
 export const judgeExposures = (replay: Replay, causes: readonly Laid[]): readonly JudgedExposure[] =>
@@ -19,9 +19,9 @@ export const judgeExposures = (replay: Replay, causes: readonly Laid[]): readonl
     }),
   );
 
-export const exposurePart = (exposures: readonly JudgedExposure[]): Part => {
+export const exposurePart = (exposures: readonly JudgedExposure[], { values }: Weights): Part => {
   const fatal = exposures.filter(({ potentiallyFatal }) => potentiallyFatal).length;
-  const value = fatal > 0 ? 0 : Math.max(0, 1 - exposureCost * exposures.length);
+  const value = fatal > 0 ? 0 : Math.max(0, 1 - values['exposure-cost'] * exposures.length);
   return {
     name: 'exposure',
     value,

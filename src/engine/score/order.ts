@@ -1,13 +1,19 @@
 /**
- * Order: what had been looked at before hands went on anything, and what was known before each act that exposed somebody. Order
- * is causal; looks that expose nobody may come in any order. Only looks that could have resolved a sign count as coverage.
+ * Order: of which causes a sign had been perceived before hands went on anything, and what is left by acts that came too early.
+ * Order is causal: an act comes too early for a cause when, bare, a hazard of that cause would have met the person and no sign of
+ * it had been perceived; each cause counts once, by its severity. Looks that expose nobody may come in any order. A test, a ground,
+ * an opening is how one comes to know, so it is too early only if it exposed somebody. Causes that only a test with hands on
+ * can tell are not asked for before hands-on.
  */
 
 import type { Replay } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { Contact } from './contacts.ts';
 import { isHandsOn } from './handsOn.ts';
 import { type Laid, perceived } from './known.ts';
-import type { JudgedExposure, Part } from './types.ts';
-import { coverageShare } from './weights.ts';
+import { sceneCovered } from './sceneCovered.ts';
+import type { JudgedExposure, JudgedPrecedence, Part } from './types.ts';
+import type { Weights } from './weights.ts';
 
 /** Index of the first step with hands, stick or feet on something; the number of steps if there is none. */
 export const firstHandsOn = (replay: Replay): number => {
@@ -15,52 +21,113 @@ export const firstHandsOn = (replay: Replay): number => {
   return first < 0 ? replay.steps.length : first;
 };
 
-/** Share of causes of which a sign had been perceived before the first hands-on act. */
-const coverageOf = (replay: Replay, causes: readonly Laid[]): number | null => {
-  if (causes.length === 0) return null;
-  const at = replay.steps[firstHandsOn(replay)]?.before ?? replay.end;
-  return causes.filter((laid) => perceived(at, replay, laid)).length / causes.length;
+/** Whether something can be perceived of it before hands go on anything. */
+const isToldBefore = ({ fault }: Laid): boolean => {
+  const { signs } = faultKind(fault.kind);
+  return signs.length === 0 || signs.some(({ sense, by }) => sense !== 'measure' && by !== 'sound' && by !== 'prod');
 };
 
-export const orderPart = (replay: Replay, scene: readonly Laid[], exposures: readonly JudgedExposure[]): Part => {
-  const coverage = coverageOf(replay, scene);
+interface Coverage {
+  readonly seen: number;
+  readonly of: number;
+}
+
+/** Causes of which a sign had been perceived before the first hands-on act. */
+const coverageOf = (replay: Replay, causes: readonly Laid[]): Coverage => {
+  const at = replay.steps[firstHandsOn(replay)]?.before ?? replay.end;
+  const asked = causes.filter(isToldBefore);
+  return { seen: asked.filter((laid) => perceived(at, replay, laid)).length, of: asked.length };
+};
+
+/** For each cause the first act that would have met a hazard of it, and whether a sign of it had been perceived before. */
+export const judgePrecedence = (
+  replay: Replay,
+  causes: readonly Laid[],
+  contacts: readonly Contact[],
+  exposures: readonly JudgedExposure[],
+): readonly JudgedPrecedence[] =>
+  causes.flatMap((laid): readonly JudgedPrecedence[] => {
+    const id = laid.fault.id;
+    const met = contacts
+      .filter(({ precaution, bare }) => !precaution && bare.some(({ causes: ids }) => ids.includes(id)))
+      .map(({ at }) => at);
+    const exposed = exposures.filter(({ causes: ids }) => ids.includes(id)).map(({ step }) => step);
+    const step = Math.min(...met, ...exposed);
+    const at = replay.steps[step];
+    if (at === undefined) return [];
+    return [
+      {
+        cause: id,
+        step,
+        minute: at.before.clock.minute,
+        act: at.entry.act.act,
+        known: perceived(at.before, replay, laid),
+        exposed: exposed.includes(step),
+      },
+    ];
+  });
+
+export const orderPart = (
+  replay: Replay,
+  causes: readonly Laid[],
+  precedence: readonly JudgedPrecedence[],
+  exposures: readonly JudgedExposure[],
+  { values }: Weights,
+): Part => {
+  const { seen, of } = coverageOf(replay, causes);
+  const coverage = of === 0 ? null : seen / of;
   const first = replay.steps[firstHandsOn(replay)];
-  const acts = new Set(exposures.map(({ step }) => step)).size;
-  const unknown = new Set(exposures.filter(({ known }) => !known).map(({ step }) => step)).size;
-  const handsOn = replay.steps.filter(({ reach }) => reach.some(isHandsOn)).length;
+  const scene = sceneCovered(replay, firstHandsOn(replay));
+  const early = precedence.filter(({ known }) => !known);
+  const severity = (id: string): number => {
+    const laid = causes.find(({ fault }) => fault.id === id);
+    return laid === undefined ? 0 : values[`miss-${faultKind(laid.fault.kind).severity}`] / values['miss-fatal'];
+  };
+  const tooEarly = early.reduce((sum, { cause }) => sum + severity(cause), 0);
+  const share = values['coverage-share'];
   // Not a share of all acts: harmless acts afterwards make up for nothing.
-  const inOrder = 1 / (1 + unknown);
+  const inOrder = 1 / (1 + values['too-early'] * tooEarly);
   return {
     name: 'order',
-    value: coverage === null ? inOrder : coverageShare * coverage + (1 - coverageShare) * inOrder,
+    value: coverage === null ? inOrder : share * coverage + (1 - share) * inOrder,
     numbers: {
       coverage,
-      handsOnActs: handsOn,
-      exposingActs: acts,
-      exposingBeforeKnown: unknown,
+      causesPerceived: seen,
+      causesToPerceive: of,
+      partsLookedOver: scene.lookedOver,
+      partsInScene: scene.parts,
+      handsOnActs: replay.steps.filter(({ reach }) => reach.some(isHandsOn)).length,
+      causesMet: precedence.length,
+      causesMetTooEarly: early.length,
+      exposingActs: new Set(exposures.map(({ step }) => step)).size,
+      exposingBeforeKnown: new Set(exposures.filter(({ known }) => !known).map(({ step }) => step)).size,
       minuteOfFirstHandsOn: first?.before.clock.minute ?? null,
     },
-    says: [coverageWords(coverage, scene.length, first !== undefined), exposingWords(acts, unknown)],
+    says: [
+      coverageWords(seen, of, first !== undefined),
+      sceneWords(scene.lookedOver, scene.parts, first !== undefined),
+      earlyWords(precedence.length, early.length),
+    ],
   };
 };
 
-const coverageWords = (coverage: number | null, causes: number, worked: boolean): string => {
-  if (coverage === null) return 'There was nothing to be found before work.';
-  const seen = Math.round(coverage * causes);
-  const of = seen === causes ? `all ${causes} causes` : `${seen === 0 ? 'none' : seen} of ${causes} causes`;
+const coverageWords = (seen: number, of: number, worked: boolean): string => {
+  if (of === 0) return 'There was nothing to be found before work.';
+  const all = seen === of ? `all ${of} causes` : `${seen === 0 ? 'none' : seen} of ${of} causes`;
   return worked
-    ? `Before hands, stick or hooks went on anything, you had perceived signs of ${of} around you.`
-    : `You put hands on nothing, and perceived signs of ${of} around you.`;
+    ? `Before hands, stick or hooks went on anything, you had perceived signs of ${all} around you.`
+    : `You put hands on nothing, and perceived signs of ${all} around you.`;
 };
 
-const exposingWords = (acts: number, unknown: number): string => {
-  if (acts === 0) return 'No act of yours put anybody in reach of a hazard.';
-  if (acts === 1) {
-    return `One act put somebody in reach of a hazard, ${unknown === 0 ? 'its causes known' : 'before you knew of it'}.`;
+const sceneWords = (lookedOver: number, parts: number, worked: boolean): string =>
+  `${worked ? 'By then' : 'In all'} you had looked over ${lookedOver} of ${parts} parts of the scene from where something could be made out.`;
+
+const earlyWords = (met: number, early: number): string => {
+  if (met === 0) return 'No act of yours came near a hazard of theirs.';
+  if (met === 1) {
+    return `Your acts came near the hazards of one cause, ${early === 0 ? 'known by then' : 'before you knew of it'}.`;
   }
   const when =
-    unknown === acts
-      ? 'each before you knew of it'
-      : `${unknown === 0 ? 'none' : unknown} of them before you knew of it`;
-  return `${acts} acts put somebody in reach of a hazard, ${when}.`;
+    early === met ? 'each before you knew of it' : `${early === 0 ? 'none' : early} of them before you knew of it`;
+  return `Your acts came near the hazards of ${met} causes, ${when}.`;
 };

@@ -13,7 +13,7 @@ import { findPart } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { type Laid, perceivableFrom, perceived, premisesOf } from './known.ts';
 import type { JudgedCause, JudgedFinding, JudgedLookAlike, Part } from './types.ts';
-import { severityWeight } from './weights.ts';
+import type { Weights } from './weights.ts';
 
 /** Each cause: found or missed, and from where it could have been perceived. */
 export const judgeCauses = (
@@ -21,22 +21,33 @@ export const judgeCauses = (
   causes: readonly Laid[],
   findings: readonly JudgedFinding[],
   hazards: readonly Hazard[],
+  { values }: Weights,
 ): readonly JudgedCause[] => {
   const vantages = perceivableFrom(replay.start);
   return causes.map((laid) => {
     const hit = findings.find(({ outcome, cause }) => outcome === 'hit' && cause === laid.fault.id);
+    const missedBy = hit === undefined ? howMissed(replay, laid) : null;
     return {
       cause: laid.fault.id,
       kind: laid.fault.kind,
       on: laid.on,
-      weight: severityWeight[faultKind(laid.fault.kind).severity],
+      weight: values[`miss-${faultKind(laid.fault.kind).severity}`],
       found: hit !== undefined,
       minute: hit?.minute ?? null,
-      lookedNotCalled: hit === undefined && perceived(replay.end, replay, laid),
+      lookedNotCalled: missedBy === 'perceived',
+      missedBy,
       perceivableFrom: vantages(laid),
       hazards: hazards.filter(({ causes: ids }) => ids.includes(laid.fault.id)).map(({ id }) => id),
     };
   });
+};
+
+/** Looking is not finding: a sign perceived and not called, a look from where none could be told, no look at all. */
+const howMissed = (replay: Replay, laid: Laid): NonNullable<JudgedCause['missedBy']> => {
+  if (perceived(replay.end, replay, laid)) return 'perceived';
+  const { looks, tests } = replay.end.knowledge;
+  const isLooked = looks.some(({ part }) => part === laid.on) || tests.some(({ on }) => on === laid.on);
+  return isLooked ? 'looked-in-vain' : 'never-looked';
 };
 
 /** Each look-alike: left alone, or something else called on it or, at a customer's, on those premises. */
@@ -72,21 +83,33 @@ export const recognitionPart = (
   const found = causes.reduce((sum, cause) => sum + (cause.found ? cause.weight : 0), 0);
   const right = hits + falseCalls === 0 ? 1 : hits / (hits + falseCalls);
   const indices = detection({ hits, signals: causes.length, falseCalls: called, noise: lookAlikes.length });
-  const [hitLow, hitHigh] = causes.length === 0 ? [null, null] : ends(hits, causes.length);
+  const [hitLow, hitHigh] = ends(hits, causes.length);
+  const [falseLow, falseHigh] = ends(called, lookAlikes.length);
+  const missedBy = (how: JudgedCause['missedBy']): number => causes.filter((cause) => cause.missedBy === how).length;
+  const missed = causes.filter((cause) => !cause.found);
+  const fatal = missed.filter(({ kind }) => faultKind(kind).severity === 'fatal').length;
   return {
     name: 'recognition',
     value: all === 0 ? null : (found / all) * right,
     numbers: {
       hits,
-      misses: causes.length - hits,
+      misses: missed.length,
+      missesFatal: fatal,
+      missesOther: missed.length - fatal,
       falseCalls,
       lookAlikes: lookAlikes.length,
       lookAlikesCalled: called,
+      lookAlikesLetBe: lookAlikes.length - called,
+      strayCalls: Math.max(0, falseCalls - called),
       hitRateLow: hitLow,
       hitRateHigh: hitHigh,
+      falseCallRateLow: falseLow,
+      falseCallRateHigh: falseHigh,
       sensitivity: indices.sensitivity,
       criterion: indices.criterion,
-      lookedNotCalled: causes.filter(({ lookedNotCalled }) => lookedNotCalled).length,
+      lookedNotCalled: missedBy('perceived'),
+      lookedInVain: missedBy('looked-in-vain'),
+      neverLooked: missedBy('never-looked'),
     },
     says: [foundWords(hits, causes.length, falseCalls), lookAlikeWords(called, lookAlikes.length)],
   };
@@ -108,7 +131,8 @@ const lookAlikeWords = (called: number, all: number): string => {
     : `Of ${all} things that only looked wrong you called ${called}.`;
 };
 
-const ends = (hits: number, trials: number): readonly [number, number] => {
+const ends = (hits: number, trials: number): readonly [number | null, number | null] => {
+  if (trials === 0) return [null, null];
   const { lower, upper } = wilsonInterval(hits, trials);
   return [lower, upper];
 };

@@ -1,13 +1,14 @@
 /**
  * Service: time and customer-minutes. A premises whose own source cannot be kept apart from the line stays disconnected, and its
- * minutes do not count. A hand-over with the public guarded, sources named and open points tagged counts in full for what
- * it is: service waits for those who come.
+ * minutes do not count. A hand-over with the public guarded, sources named and open points tagged never scores below doing it
+ * alone: service waits for those who come, and only the time until then is held against par.
  */
 import { customersOut, minutesOut, premisesOut } from '../acts/customersOut.ts';
 import type { Log, Replay } from '../acts/types.ts';
 import { format } from '../units/formatQuantity.ts';
 import { type Laid, premisesOf } from './known.ts';
 import type { Part } from './types.ts';
+import { owedAtHandOver } from './verdict.ts';
 
 /** Premises that must stay out: a cause lay there at the start, and who mends a customer's wiring is not the crew. */
 export const keptOut = (replay: Replay, causes: readonly Laid[]): readonly string[] => [
@@ -25,9 +26,10 @@ export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['p
     .reduce((sum, [, out]) => sum + out, 0);
   const restored = outAtFirst.length === 0 ? null : (outAtFirst.length - outAtLast.length) / outAtFirst.length;
   const pace = par === null || minutes === 0 ? 1 : Math.min(1, par.minutes / minutes);
+  const handedOver = replay.end.ended === 'handed-over' && owedAtHandOver(replay, causes).length === 0;
   return {
     name: 'service',
-    value: restored === null ? null : Math.max(0, restored) * pace,
+    value: handedOver ? pace : restored === null ? null : Math.max(0, restored) * pace,
     numbers: {
       minutes,
       customerMinutes,
@@ -36,7 +38,11 @@ export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['p
       par: par?.minutes ?? null,
       parCustomerMinutes: par?.customerMinutes ?? null,
     },
-    says: [serviceWords(minutes, outAtFirst.length, outAtFirst.length - outAtLast.length), ...apartWords(apart.length)],
+    says: [
+      serviceWords(minutes, outAtFirst.length, outAtFirst.length - outAtLast.length),
+      ...(handedOver ? ['Handed over as it should be, the rest of the outage is not held against you.'] : []),
+      ...apartWords(apart.length),
+    ],
   };
 };
 

@@ -1,5 +1,6 @@
 /** Score = f(scenario, log): five parts, each in words and numbers, then the verdict. */
 import type { Exposure, Hazard } from '../hazards/types.ts';
+import type { WeightId } from './weights.ts';
 
 export interface Part {
   readonly name: 'recognition' | 'order' | 'control' | 'exposure' | 'service';
@@ -29,6 +30,8 @@ export interface JudgedCause {
   readonly minute: number | null;
   /** Looked at when a sign could be made out, but not called. */
   readonly lookedNotCalled: boolean;
+  /** Of a missed one: a sign was perceived, the part was looked at from where none could be told, or never; null if found. */
+  readonly missedBy: 'perceived' | 'looked-in-vain' | 'never-looked' | null;
   /** From where, with what, a sign of it can be perceived. */
   readonly perceivableFrom: readonly { readonly stand: string; readonly aid: string; readonly sign: string }[];
   readonly hazards: readonly string[];
@@ -64,10 +67,45 @@ export interface JudgedControl {
   readonly failed: readonly string[];
 }
 
+/** A cause and the first act that would have met a hazard of it, bare. */
+export interface JudgedPrecedence {
+  readonly cause: string;
+  readonly step: number;
+  readonly minute: number;
+  readonly act: string;
+  /** A sign of it had been perceived before. */
+  readonly known: boolean;
+  /** The act exposed somebody to it. */
+  readonly exposed: boolean;
+}
+
+/** A control that held nothing in this drill and only cost time. */
+export interface OverControl {
+  readonly control: string;
+  readonly on: string;
+  readonly minute: number;
+  readonly minutes: number;
+}
+
+/** Stated confidence against what was right, by the Brier score and its parts. */
+export interface Confidence {
+  readonly asked: number;
+  readonly right: number;
+  readonly meanSure: number;
+  readonly score: number;
+  readonly reliability: number;
+  readonly resolution: number;
+  readonly uncertainty: number;
+  readonly skill: number | null;
+  readonly says: readonly string[];
+}
+
 export interface Score {
   readonly scenario: string;
   readonly scenarioHash: string;
   readonly engine: string;
+  /** The weights that it was made with: 'usual' or an instructor's, and those that differ from the usual ones. */
+  readonly weights: { readonly name: string; readonly changed: Readonly<Partial<Record<WeightId, number>>> };
   readonly verdict: 'pass' | 'remarks' | 'fail';
   readonly reasons: readonly string[];
   readonly parts: readonly Part[];
@@ -76,6 +114,9 @@ export interface Score {
   readonly lookAlikes: readonly JudgedLookAlike[];
   readonly exposures: readonly JudgedExposure[];
   readonly controls: readonly JudgedControl[];
+  readonly overControls: readonly OverControl[];
+  readonly precedence: readonly JudgedPrecedence[];
+  readonly confidence: Confidence | null;
   readonly hazards: readonly Hazard[];
   readonly worldHash: string;
   readonly end: 'closed-out' | 'handed-over' | 'struck' | null;

@@ -1,14 +1,16 @@
 /**
- * The verdict and its reasons. A potentially fatal exposure always fails. Passing with remarks: exposures that could not have
- * killed, a fatal cause missed, or a call left open. Handing over with the public guarded, sources named and open points tagged passes.
+ * The verdict and its reasons. A potentially fatal exposure always fails; so does leaving what can kill with nobody kept away and
+ * nothing told. Passing with remarks: exposures that could not have killed, a fatal cause missed, many calls of what is not
+ * there, a call left open. Handing over with the public guarded, sources named and open points tagged passes.
  */
 import type { Replay } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
-import { findPart } from '../world/edit.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { faultsOf, findPart } from '../world/edit.ts';
 import type { Part } from '../world/types.ts';
 import { type Laid, perceived, premisesOf } from './known.ts';
-import type { JudgedCause, JudgedExposure, Score } from './types.ts';
-import { severityWeight } from './weights.ts';
+import type { JudgedCause, JudgedExposure, JudgedFinding, Score } from './types.ts';
+import type { Weights } from './weights.ts';
 
 /** Devices that hands or stick left in another position than they found, without a tag. */
 const untagged = (replay: Replay): readonly Part[] =>
@@ -36,7 +38,37 @@ export const owedAtHandOver = (replay: Replay, causes: readonly Laid[]): readonl
   ];
 };
 
-const failures = (exposures: readonly JudgedExposure[], replay: Replay): readonly string[] => {
+/** What the verdict rests on. */
+export interface Grounds {
+  readonly causes: readonly JudgedCause[];
+  readonly exposures: readonly JudgedExposure[];
+  readonly findings: readonly JudgedFinding[];
+  readonly replay: Replay;
+  readonly laid: readonly Laid[];
+  readonly weights: Weights;
+}
+
+const isFatal = ({ fault }: Laid): boolean => faultKind(fault.kind).severity === 'fatal';
+
+/** Causes that can kill and still lie there at the end. */
+const leftThere = ({ laid, replay }: Grounds): readonly Laid[] => {
+  const there = new Set(faultsOf(replay.end).map(({ fault }) => fault.id));
+  return laid.filter((each) => isFatal(each) && findPart(replay.end, each.on) !== null && there.has(each.fault.id));
+};
+
+/** Told the dispatcher anything beyond having taken the call. */
+const isReported = ({ replay }: Grounds): boolean =>
+  ['backfeed', 'public-danger', 'cause-found', 'stays-out'].some((what) => replay.end.orders.reported.includes(what));
+
+/** Left what can kill with nobody kept away and nobody told. */
+const isAbandoned = (grounds: Grounds): boolean => {
+  const { ended, guards } = grounds.replay.end;
+  const left = ended === 'handed-over' || ended === 'closed-out';
+  return left && !guards.keepOut && !isReported(grounds) && leftThere(grounds).length > 0;
+};
+
+const failures = (grounds: Grounds): readonly string[] => {
+  const { exposures, replay } = grounds;
   const fatal = exposures.filter(({ potentiallyFatal }) => potentiallyFatal);
   const hazards = [...new Set(fatal.map(({ hazard }) => hazard))];
   return [
@@ -49,18 +81,17 @@ const failures = (exposures: readonly JudgedExposure[], replay: Replay): readonl
     ...(replay.end.ended === 'closed-out' && replay.end.jumpers.length > 0
       ? ['You closed out with grounds or jumpers still on the line.']
       : []),
+    ...(isAbandoned(grounds)
+      ? ['You left with what can kill still there, nobody kept away from it and nothing told to the dispatcher.']
+      : []),
   ];
 };
 
 /** Stopping and handing over is judged by what it owes, not by what was left to be found by those who come. */
-const remarksOf = (
-  causes: readonly JudgedCause[],
-  exposures: readonly JudgedExposure[],
-  replay: Replay,
-  laid: readonly Laid[],
-): readonly string[] => {
+const remarksOf = ({ causes, exposures, findings, replay, laid, weights }: Grounds): readonly string[] => {
   const { ended } = replay.end;
-  const missed = causes.filter(({ found, weight }) => !found && weight >= severityWeight.fatal);
+  const missed = causes.filter(({ found, kind }) => !found && faultKind(kind).severity === 'fatal');
+  const falseCalls = findings.filter(({ outcome }) => outcome === 'false-call').length;
   return [
     ...(exposures.length > 0
       ? [`${exposures.length === 1 ? 'One exposure' : `${exposures.length} exposures`} could have hurt somebody.`]
@@ -70,24 +101,24 @@ const remarksOf = (
       : []),
     ...(ended === null ? ['The call was neither closed out nor handed over.'] : []),
     ...(ended === 'handed-over' ? owedAtHandOver(replay, laid) : []),
+    ...(falseCalls >= weights.values['remark-false-calls']
+      ? [
+          `You called ${falseCalls === 1 ? 'one thing' : `${falseCalls} things`} that ${falseCalls === 1 ? 'was' : 'were'} not there.`,
+        ]
+      : []),
   ];
 };
 
 /** Verdict with at least one reason. */
-export const verdictOf = (
-  causes: readonly JudgedCause[],
-  exposures: readonly JudgedExposure[],
-  replay: Replay,
-  laid: readonly Laid[],
-): Pick<Score, 'verdict' | 'reasons'> => {
-  const failed = failures(exposures, replay);
+export const verdictOf = (grounds: Grounds): Pick<Score, 'verdict' | 'reasons'> => {
+  const failed = failures(grounds);
   if (failed.length > 0) return { verdict: 'fail', reasons: failed };
-  const remarks = remarksOf(causes, exposures, replay, laid);
+  const remarks = remarksOf(grounds);
   if (remarks.length > 0) return { verdict: 'remarks', reasons: remarks };
   return {
     verdict: 'pass',
     reasons: [
-      replay.end.ended === 'handed-over'
+      grounds.replay.end.ended === 'handed-over'
         ? 'You stopped, guarded the place and handed it over: nobody was in reach of a hazard.'
         : 'Every hazard was controlled before anybody came in reach of it.',
     ],

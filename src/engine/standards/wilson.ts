@@ -15,5 +15,9 @@ export const wilsonInterval = (
   const centre = p + z2 / (2 * trials);
   const reach = z * Math.sqrt((p * (1 - p)) / trials + z2 / (4 * trials * trials));
   const scale = 1 + z2 / trials;
-  return { lower: Math.max(0, (centre - reach) / scale), upper: Math.min(1, (centre + reach) / scale) };
+  // At either end the bound is exact; rounding would leave a trace of it.
+  return {
+    lower: hits === 0 ? 0 : Math.max(0, (centre - reach) / scale),
+    upper: hits === trials ? 1 : Math.min(1, (centre + reach) / scale),
+  };
 };

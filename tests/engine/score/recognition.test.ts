@@ -15,6 +15,7 @@ const cause = (i: number, found: boolean, weight = 3): JudgedCause => ({
   found,
   minute: found ? 1 : null,
   lookedNotCalled: false,
+  missedBy: found ? null : 'never-looked',
   perceivableFrom: [],
   hazards: [],
 });

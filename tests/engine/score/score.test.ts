@@ -36,10 +36,10 @@ describe('the three drills', () => {
     expect(value(hasty, 'control')).toBeLessThan(0.5);
   });
 
-  it('stuck passes by handing over: no exposure, poor service, causes left unfound', () => {
+  it('stuck passes by handing over: no exposure, no service lost by it, causes left unfound', () => {
     const { stuck } = scores;
     expect([stuck.verdict, stuck.end, stuck.exposures]).toEqual(['pass', 'handed-over', []]);
-    expect(value(stuck, 'service')).toBe(0);
+    expect(value(stuck, 'service')).toBe(1);
     expect(value(stuck, 'recognition')).toBeLessThan(0.6);
     expect(value(stuck, 'exposure')).toBe(1);
   });

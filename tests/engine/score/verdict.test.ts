@@ -41,7 +41,7 @@ describe('the verdict', () => {
   });
 
   it('fails only for what could kill, a hit, or jumpers left on', () => {
-    for (const each of Object.values(logs).map(score)) {
+    for (const each of Object.values(logs).map((each) => score(each))) {
       const fatal = each.exposures.some(({ potentiallyFatal }) => potentiallyFatal);
       expect(each.verdict === 'fail').toBe(fatal || each.end === 'struck');
     }
@@ -73,9 +73,17 @@ describe('a hand-over', () => {
     expect(verdictOf(...guarded, ...asked, tell('dispatcher', 'backfeed')).verdict).toBe('pass');
   });
 
-  it('owes a guard and a report', () => {
+  it('at once, with nothing guarded and nothing reported, is no pass', () => {
     const { verdict, reasons } = verdictOf({ act: 'acknowledge' }, { act: 'park', at: 'clear' });
-    expect([verdict, reasons.length]).toEqual(['remarks', 2]);
+    expect(verdict).toBe('fail');
+    expect(reasons.join()).toMatch(/nobody kept away/);
+  });
+
+  it('owes a guard and a report, one of them alone is a remark', () => {
+    const arrived: readonly Act[] = [{ act: 'acknowledge' }, { act: 'park', at: 'clear' }];
+    const told = verdictOf(...arrived, tell('dispatcher', 'public-danger'));
+    expect([told.verdict, told.reasons]).toEqual(['remarks', ['You handed over without keeping the public out.']]);
+    expect(verdictOf(...guarded).verdict).toBe('remarks');
   });
 
   it('owes a tag to what one has opened', () => {
