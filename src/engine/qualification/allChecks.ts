@@ -3,6 +3,7 @@ import { approachChecks } from './approachChecks.ts';
 import { arcChecks } from './arcChecks.ts';
 import { bodyChecks } from './bodyChecks.ts';
 import { equipmentChecks } from './equipmentChecks.ts';
+import { fuseChecks } from './fuseChecks.ts';
 import { groundChecks } from './groundChecks.ts';
 import { groundingChecks } from './groundingChecks.ts';
 import { growthChecks } from './growthChecks.ts';
@@ -23,6 +24,7 @@ export const allChecks: readonly Check[] = [
   ...sourceChecks,
   ...lineChecks,
   ...networkChecks,
+  ...fuseChecks,
   ...protectionChecks,
   ...steppedChecks,
   ...bodyChecks,

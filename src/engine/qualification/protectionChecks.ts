@@ -1,6 +1,5 @@
-/** Fuse links, breakers, reclosers: times as printed, and what a sequence adds up to. */
+/** Breakers, reclosers: times as printed, and what a sequence adds up to. */
 import { tripTime } from '../standards/breaker.ts';
-import { clearTime, type LinkSpeed, meltTime } from '../standards/fuseLinks.ts';
 import {
   lockoutTime,
   type RecloserCurve,
@@ -13,13 +12,6 @@ import { asPrinted, checkWriter, relative } from './checkWriter.ts';
 import { sources } from './sources.ts';
 import type { Check } from './types.ts';
 
-const curve = checkWriter('fuse link', 'published value', sources.opendss);
-const tabled = checkWriter('fuse link', 'from memory', 'ANSI C37.42 melting currents of K links, from memory');
-const clearing = checkWriter(
-  'fuse link',
-  'common practice',
-  'minimum melt at 1/1.2 of the current and one cycle of arcing',
-);
 const ul489 = checkWriter(
   'breaker',
   'published value',
@@ -30,78 +22,8 @@ const recloser = checkWriter('recloser', 'published value', sources.opendss);
 const sequence = checkWriter('recloser', 'published value', sources.opendssRecloser);
 const summed = checkWriter('recloser', 'common practice', 'times of the printed curves and waits added by hand');
 
-/** Multiples of rating, seconds. */
+/** Multiples, seconds. */
 type Points = readonly (readonly [number, number])[];
-const links: Readonly<Record<LinkSpeed, Points>> = {
-  K: [
-    [2, 300],
-    [2.2, 20],
-    [3, 4],
-    [4, 1.3],
-    [6, 0.41],
-    [30, 0.02],
-  ],
-  T: [
-    [2, 300],
-    [2.1, 100],
-    [3, 10.1],
-    [4, 4],
-    [6, 1.4],
-    [22, 0.1],
-    [50, 0.02],
-  ],
-};
-const melting = (['K', 'T'] as const).flatMap((speed) =>
-  links[speed].map(([multiple, reference]) =>
-    curve({
-      id: `${speed}-${multiple}`,
-      quantity: `shortest melting time, type ${speed}`,
-      input: `${multiple} times the rating of a 10 A link`,
-      ours: () => meltTime({ speed, rating: 10 }, 10 * multiple),
-      reference,
-      unit: 's',
-      tolerance: relative(1e-9),
-    }),
-  ),
-);
-
-// Coarse curve for all sizes: at 0.1 s it wants 12.7 times rating, the table about 14.
-const coarse = 'one coarse curve stands for all sizes: 10 % on current';
-const remembered = (
-  [
-    [15, 215],
-    [25, 350],
-  ] as const
-).map(([rating, amperes]) =>
-  tabled({
-    id: `k-table-${rating}`,
-    quantity: 'current that melts in 0.1 s',
-    input: `${rating}K`,
-    ours: () => {
-      let low = rating * 6;
-      let high = rating * 30;
-      for (let k = 0; k < 50; k++) {
-        const middle = (low + high) / 2;
-        if (meltTime({ speed: 'K', rating }, middle) > 0.1) low = middle;
-        else high = middle;
-      }
-      return low;
-    },
-    reference: amperes,
-    unit: 'A',
-    tolerance: relative(0.12, coarse),
-  }),
-);
-
-const total = clearing({
-  id: 'clear-10k',
-  quantity: 'longest clearing time',
-  input: '10K at 36 A: melts as at 30 A in 4 s, one cycle of arcing',
-  ours: () => clearTime({ speed: 'K', rating: 10 }, 36),
-  reference: 4.016667,
-  unit: 's',
-  tolerance: relative(1e-6),
-});
 
 const breakers = [
   ...(
@@ -214,11 +136,4 @@ const sequences = [
 ];
 
 /** Checks of protection. */
-export const protectionChecks: readonly Check[] = [
-  ...melting,
-  ...remembered,
-  total,
-  ...breakers,
-  ...trips,
-  ...sequences,
-];
+export const protectionChecks: readonly Check[] = [...breakers, ...trips, ...sequences];

@@ -79,7 +79,7 @@ export const FuseCard = ({ system }: { system: UnitSystem }) => {
         {
           label: 'It clears the fault within',
           value: link && fault.value !== null ? time(clearTime(link, fault.value)) : null,
-          note: 'coarse curve',
+          note: 'longest, by size; the maker’s own curve governs',
         },
         {
           label: 'It melts for certain from',
@@ -107,8 +107,9 @@ export const FuseCard = ({ system }: { system: UnitSystem }) => {
         />
       }
       sources={[
-        'Curves: coarse, in multiples of the rating, from the OpenDSS TCC_Curve library (klink, tlink); one curve for all sizes',
-        'Tolerance of 20 % and one cycle of arcing: from memory of ANSI C37.42',
+        'Least and most melting currents of each size for 300 s (600 s above 100 A), 10 s and 0.1 s: ANSI C37.42, from memory',
+        'Between these points the bend of the coarse curves of the OpenDSS TCC_Curve library (klink, tlink), read',
+        'A link carries 200 % of its rating: notes on a maker’s curve sheet, read. One cycle of arcing: from memory',
         'Inrush of 12 times full load for 0.1 s and 25 times for 0.01 s: common practice, from memory',
       ]}
       leaves="Maker’s curves by size, which differ; preload, cold-load pickup, coordination with the device upstream, lightning."

@@ -24,7 +24,7 @@ const spoilt: readonly (readonly [module: string, model: string, exports: readon
   ['bodyCurrent', 'body current', ['fibrillationThreshold', 'letGo', 'effectBand']],
   ['electrode', 'step and touch limits', ['surfaceDerating', 'tolerableTouch', 'tolerableStep']],
   ['electrode', 'step voltage', ['rodStepFromRod']],
-  ['fuseLinks', 'fuse link', ['meltTime', 'clearTime']],
+  ['fuseLinks', 'fuse link', ['meltTime', 'clearTime', 'meltingCurrent']],
   ['breaker', 'breaker', ['tripTime']],
   ['recloser', 'recloser', ['recloserTrip', 'recloserSequence', 'timeFed', 'lockoutTime']],
   ['inverter', 'inverter', ['voltageTrip', 'inverterFault', 'inverterInto', 'timeOnIsland', 'equivalentSource']],
