@@ -1,13 +1,14 @@
 /** What the trainee could know of a cause at a moment: seen, heard, asked, tested or measured. */
 
 import type { Replay } from '../acts/types.ts';
+import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { SignKind } from '../catalogue/types.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
 import { faultsOf, findPart } from '../world/edit.ts';
-import type { LaidFault, World } from '../world/types.ts';
+import type { LaidFault, Part, World } from '../world/types.ts';
 
 /** A laid fault or look-alike with the part or tool that carries it. */
 export interface Laid {
@@ -24,6 +25,24 @@ const ofFault = (sign: string, { fault }: Laid): boolean => sign.startsWith(`${f
 
 /** Premises of the part that carries it, null for poles and tools. */
 export const premisesOf = (world: World, { on }: Laid): string | null => findPart(world, on)?.premises ?? null;
+
+/** Whether a part can give power by itself in some state of its kind. */
+const givesPower = (part: Part): boolean => {
+  const kind = componentKind(part.kind);
+  const states = Object.entries(kind.states).flatMap(([name, words]) =>
+    words.map((word) => ({ ...part.state, [name]: word })),
+  );
+  return [part.state, ...states].some((state) =>
+    kind.branches({ ...part, state }).some(({ type }) => type === 'source'),
+  );
+};
+
+/** Premises of a cause that have a source of their own there; null for all others. */
+export const sourcePremisesOf = (world: World, laid: Laid): string | null => {
+  const premises = premisesOf(world, laid);
+  const own = world.parts.some((part) => part.premises === premises && givesPower(part));
+  return premises !== null && own ? premises : null;
+};
 
 /** Whether a reading showed voltage on a point that was held alive from the cause's premises at that time. */
 const measured = (world: World, replay: Replay, laid: Laid): boolean => {

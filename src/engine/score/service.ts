@@ -6,13 +6,13 @@
 import { customersOut, minutesOut, premisesOut } from '../acts/customersOut.ts';
 import type { Log, Replay } from '../acts/types.ts';
 import { format } from '../units/formatQuantity.ts';
-import { type Laid, premisesOf } from './known.ts';
+import { type Laid, sourcePremisesOf } from './known.ts';
 import type { Part } from './types.ts';
 import { owedAtHandOver } from './verdict.ts';
 
 /** Premises that must stay out: a cause lay there at the start, and who mends a customer's wiring is not the crew. */
 export const keptOut = (replay: Replay, causes: readonly Laid[]): readonly string[] => [
-  ...new Set(causes.flatMap((laid) => premisesOf(replay.start, laid) ?? [])),
+  ...new Set(causes.flatMap((laid) => sourcePremisesOf(replay.start, laid) ?? [])),
 ];
 
 export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['par']): Part => {

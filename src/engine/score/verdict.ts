@@ -8,7 +8,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { faultsOf, findPart } from '../world/edit.ts';
 import type { Part } from '../world/types.ts';
-import { type Laid, perceived, premisesOf } from './known.ts';
+import { type Laid, perceived, sourcePremisesOf } from './known.ts';
 import type { JudgedCause, JudgedExposure, JudgedFinding, Score } from './types.ts';
 import type { Weights } from './weights.ts';
 
@@ -24,7 +24,7 @@ const untagged = (replay: Replay): readonly Part[] =>
 
 /** Whether the trainee knew of a customer's source that holds the line alive. */
 const knewOfSource = (replay: Replay, causes: readonly Laid[]): boolean =>
-  causes.some((laid) => premisesOf(replay.start, laid) !== null && perceived(replay.end, replay, laid));
+  causes.some((laid) => sourcePremisesOf(replay.start, laid) !== null && perceived(replay.end, replay, laid));
 
 /** What a hand-over owes to those who come after: guarded, reported, tagged. Empty when nothing is owed. */
 export const owedAtHandOver = (replay: Replay, causes: readonly Laid[]): readonly string[] => {
