@@ -2,8 +2,14 @@
 import { armKinds } from './components/arm.ts';
 import { bankKinds } from './components/bank.ts';
 import { coupledLineKinds } from './components/coupledLine.ts';
+import { fittingKinds } from './components/fittings.ts';
 import { groundingKinds } from './components/grounding.ts';
+import { guyKinds } from './components/guying.ts';
+import { insulatorKinds } from './components/insulators.ts';
+import { jointUseKinds } from './components/jointUse.ts';
 import { lineKinds } from './components/line.ts';
+import { lineGearKinds } from './components/lineGear.ts';
+import { lowSideKinds } from './components/lowSide.ts';
 import { ownPlantKinds } from './components/ownPlant.ts';
 import { ownSetKinds } from './components/ownSet.ts';
 import { poleKinds } from './components/pole.ts';
@@ -26,6 +32,12 @@ export const componentKinds: readonly ComponentKind[] = [
   ...coupledLineKinds,
   ...ownPlantKinds,
   ...supplyKinds,
+  ...guyKinds,
+  ...insulatorKinds,
+  ...fittingKinds,
+  ...lineGearKinds,
+  ...lowSideKinds,
+  ...jointUseKinds,
 ];
 
 const byId = new Map(componentKinds.map((kind) => [kind.id, kind]));

@@ -121,7 +121,7 @@ export interface Feature {
   readonly side: Side;
   /** Other words while two terminals stand at more than so many volts to each other: lit windows. */
   readonly live?: { readonly between: readonly [string, string]; readonly minVolts: number; readonly words: string };
-  /** Other words by the part's state: a fuse tube closed, hanging, gone. */
+  /** Other words by the part's state or words: a fuse tube closed, hanging, gone; a body of polymer. */
   readonly byState?: readonly { readonly when: Readonly<Record<string, string>>; readonly words: string }[];
 }
 
@@ -192,8 +192,16 @@ export interface ComponentKind {
   }[];
   /** What a stick, a gloved hand or a person can do to its state, and how the trade calls it. */
   readonly operations: readonly Operation[];
-  /** Where it usually hangs: metres below the roof and from the middle of the pole (common practice). */
-  readonly mounting?: { readonly belowM: number; readonly outM: number };
+  /**
+   * Where it usually hangs: metres below the roof or above ground, and from the middle of the pole; or on another part of the
+   * pole, so far along it (common practice).
+   */
+  readonly mounting?:
+    | { readonly belowM: number; readonly outM: number }
+    | { readonly aboveM: number; readonly outM: number }
+    | { readonly along: string; readonly share: number };
+  /** What it makes of another part of its pole, by name: an insulator in a guy, an anchor told apart from it. */
+  readonly alters?: { readonly name: string; readonly words: Readonly<Record<string, string>> };
   readonly brings?: readonly LeadKind[];
   /** Holds a conductor that runs on past it, or one that ends at it; so it decides what pulls at its pole. */
   readonly holds?: 'through' | 'end';
@@ -273,6 +281,8 @@ export interface FaultKind {
   readonly name: string;
   /** Component kinds, tool kinds ('tool:stick') or 'site' on which it can be laid. */
   readonly on: readonly string[];
+  /** Words of the part without which it cannot lie there: porcelain cracks, polymer does not. */
+  readonly only?: Readonly<Record<string, readonly string[]>>;
   readonly benign: boolean;
   readonly signs: readonly SignKind[];
   /** Conditions that name it rightly. */

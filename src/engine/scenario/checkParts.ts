@@ -2,6 +2,7 @@
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { type Phases, phaseNets } from '../catalogue/phaseNets.ts';
+import type { FaultKind } from '../catalogue/types.ts';
 import { nearestWord } from '../units/nearestWord.ts';
 import { oneOf, type Path, type Refusal, shown } from './problem.ts';
 import type { Scenario } from './types.ts';
@@ -12,6 +13,7 @@ export interface KnownPart {
   readonly kind: string;
   /** Electrical net of each terminal. */
   readonly nets: Readonly<Record<string, string>>;
+  readonly words?: Readonly<Record<string, string>>;
 }
 
 /** Paths as written: lists of the scenario are sorted, those of the file are not. */
@@ -46,10 +48,18 @@ const checkFault = (
   else if (!kind.on.includes(carrier)) {
     const expected = `a ${oneOf(kind.on, undefined).expected} for ${kind.id}`.replace('a one of', 'one of');
     refusals.push({ path: [...path, 'on'], found: `${shown(fault.on)}, a ${carrier}`, expected });
-  }
+  } else if (part !== undefined) refusals.push(...checkMadeOf(kind, part, [...path, 'on']));
   if (fault.to !== undefined) refusals.push(...checkEnd(fault.to, [...path, 'to'], parts));
   return refusals;
 };
+
+/** What can only lie on a part made of something, or made in some way. */
+const checkMadeOf = ({ id, only = {} }: FaultKind, part: KnownPart, path: Path): Refusal[] =>
+  Object.entries(only).flatMap(([name, words]) => {
+    const word = part.words?.[name] ?? '';
+    if (words.includes(word)) return [];
+    return [{ path, found: `${name} ${shown(word)}`, expected: `${name} ${words.join(' or ')} for ${id}` }];
+  });
 
 const checkEnd = (to: string, path: Path, parts: readonly KnownPart[]): Refusal[] => {
   const [id = '', terminal = ''] = to.split('/');
@@ -74,6 +84,17 @@ const checkOnce = (parts: readonly KnownPart[], index: WrittenIndex): Refusal[] 
     return [{ path, found: `a second part ${shown(id)}`, expected: 'each part of a pole once' }];
   });
 };
+
+/** Equipment that belongs to a part of its pole that is not there: an anchor without a guy. */
+const checkHosts = ({ equipment }: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] =>
+  equipment.flatMap(({ id, kind, pole }) => {
+    const { alters, mounting } = componentKind(kind);
+    const host = alters?.name ?? (mounting !== undefined && 'along' in mounting ? mounting.along : undefined);
+    if (host === undefined || parts.some((part) => part.id === `${pole}.${host}`)) return [];
+    return [
+      { path: [...index.equipment(id), 'id'], found: `no ${host} on ${pole}`, expected: `a pole with a ${host}` },
+    ];
+  });
 
 /** A span must end on a net that something on the pole stands on, and the source must feed one: else it hangs in the air. */
 const checkNets = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => {
@@ -104,6 +125,7 @@ const checkNets = (scenario: Scenario, parts: readonly KnownPart[], index: Writt
 /** Refusals of parts that the scene will not have, or that cannot have such a fault. */
 export const checkParts = (scenario: Scenario, parts: readonly KnownPart[], index: WrittenIndex): Refusal[] => [
   ...checkOnce(parts, index),
+  ...checkHosts(scenario, parts, index),
   ...checkNets(scenario, parts, index),
   ...[...scenario.faults, ...scenario.lookAlikes].flatMap((fault) =>
     checkFault(fault, index.faults(fault.id), parts, scenario.tools),

@@ -124,7 +124,7 @@ export const checkReferences = (written: Written): Refusal[] => {
   const [equipment, tools] = [rowsIn(written, 'equipment'), rowsIn(written, 'tools')];
   const faults = [...rowsIn(written, 'faults'), ...rowsIn(written, 'look-alikes')];
   const poleIds = [...new Set(textsOf(poles, 'id'))];
-  const secondaries = rowsIn(written, 'secondaries');
+  const secondaries = [...rowsIn(written, 'secondaries'), ...rowsIn(written, 'communications')];
   const placed = [...poles, ...spans, ...secondaries, ...premises];
   const places = [...new Set(textsOf(placed, 'id'))];
   const once = [...twice([...placed, ...tools]), ...twice(equipment), ...twice(faults), ...checkTransfer(premises)];

@@ -15,6 +15,8 @@ export interface Scenario {
   readonly spans: readonly ScenarioSpan[];
   /** Secondary conductors from pole to pole, that tie two transformers' secondaries together. */
   readonly secondaries?: readonly ScenarioSecondary[];
+  /** Communication cables on the same poles. */
+  readonly communications?: readonly ScenarioCable[];
   readonly equipment: readonly ScenarioEquipment[];
   readonly premises: readonly ScenarioPremises[];
   readonly crew: ScenarioCrew;
@@ -100,7 +102,13 @@ export interface ScenarioPole {
   readonly y: number;
   readonly lengthM: number;
   readonly class: string;
-  readonly framing: 'tap' | 'tangent' | 'deadend' | 'arm' | 'arm-tap' | 'arm-deadend';
+  readonly framing: 'tap' | 'tangent' | 'deadend' | 'arm' | 'arm-tap' | 'arm-deadend' | 'armless';
+  /** What carries its conductors through; a pin insulator if not said. */
+  readonly insulator?: 'pin' | 'post' | 'polymer-post';
+  /** How they are tied; preformed if not said. */
+  readonly tie?: 'preformed' | 'hand';
+  /** What its dead ends are made of; a polymer insulator if not said. */
+  readonly strings?: 'porcelain' | 'polymer' | 'glass';
 }
 
 export interface ScenarioSpan {
@@ -118,6 +126,14 @@ export interface ScenarioSpan {
 }
 
 export interface ScenarioSecondary {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly sagM: number;
+}
+
+/** A communication cable from pole to pole, below everything else. */
+export interface ScenarioCable {
   readonly id: string;
   readonly from: string;
   readonly to: string;

@@ -24,7 +24,8 @@ const volts = (world: World, part: Part, [a, b]: readonly [string, string]): num
 const ordinary = (world: World, part: Part, feature: Feature): string => {
   const { live, byState = [] } = feature;
   if (live !== undefined && volts(world, part, live.between) >= live.minVolts) return live.words;
-  const now = byState.find(({ when }) => Object.entries(when).every(([name, value]) => part.state[name] === value));
+  const said = { ...part.words, ...part.state };
+  const now = byState.find(({ when }) => Object.entries(when).every(([name, value]) => said[name] === value));
   return now?.words ?? feature.healthy;
 };
 

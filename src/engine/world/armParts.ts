@@ -6,8 +6,9 @@
 import { lettersOf, type Phase, type Phases, phaseNet } from '../catalogue/phaseNets.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import type { Scenario, ScenarioPole, ScenarioSpan } from '../scenario/types.ts';
+import { carrierOf, deadEnd, tieWords } from './heldBy.ts';
 import { type PartSpec, partForm } from './partForm.ts';
-import { framingParts, heightOf } from './poleParts.ts';
+import { framingParts, guyOf, heightOf } from './poleParts.ts';
 import type { Part } from './types.ts';
 
 const ARM_BELOW = 0.45;
@@ -15,15 +16,27 @@ const PIN_ABOVE_ARM = 0.06;
 /** Groove of a pin insulator above its foot. */
 const GROOVE = 0.3;
 const ACROSS: Readonly<Record<Phase, number>> = { a: -1.07, b: 0, c: 1.07 };
+/** Brackets of an armless pole: out from its middle, and below the roof. */
+const BRACKET: Readonly<Record<Phase, readonly [across: number, below: number]>> = {
+  a: [-0.5, 0.6],
+  b: [0, 0],
+  c: [0.5, 1],
+};
 const MAKER: Readonly<Record<Phase, string>> = { a: 'pin-a', b: 'pin', c: 'pin-c' };
 
 export const isArm = ({ framing }: ScenarioPole): boolean => framing.startsWith('arm');
 
 const isDeadend = ({ framing }: ScenarioPole): boolean => framing === 'arm-deadend';
 
+const isArmless = ({ framing }: ScenarioPole): boolean => framing === 'armless';
+
 /** Foot of the insulator of a phase. */
 const footOf = (pole: ScenarioPole, letter: Phase): Vec3 => {
   const h = heightOf(pole);
+  if (isArmless(pole)) {
+    const [across, below] = BRACKET[letter];
+    return [pole.x, pole.y + across, h - below];
+  }
   const z = letter === 'b' ? h : h - ARM_BELOW + PIN_ABOVE_ARM;
   const dead = letter === 'b' ? h - 0.15 : h - ARM_BELOW;
   return [pole.x, pole.y + ACROSS[letter], isDeadend(pole) ? dead : z];
@@ -74,11 +87,13 @@ const phaseParts = (pole: ScenarioPole, net: string, letter: Phase): readonly Pa
   const conductor = phaseNet(net, letter);
   if (isDeadend(pole)) {
     const nets = { conductor, yoke: `yoke-${letter}` };
-    return [ofPhase(on(`deadend-${letter}`, 'deadend-insulator', foot, { nets }), letter)];
+    const { kind, words } = deadEnd(pole);
+    return [ofPhase(on(`deadend-${letter}`, kind, foot, { nets, words }), letter)];
   }
+  const { kind, words } = carrierOf(pole);
   return [
-    ofPhase(on(`insulator-${letter}`, 'pin-insulator', foot, { nets: { conductor, pin: MAKER[letter] } }), letter),
-    ofPhase(on(`tie-${letter}`, 'tie', heldAt(pole, letter)), letter),
+    ofPhase(on(`insulator-${letter}`, kind, foot, { nets: { conductor, pin: MAKER[letter] }, words }), letter),
+    ofPhase(on(`tie-${letter}`, 'tie', heldAt(pole, letter), { words: tieWords(pole) }), letter),
   ];
 };
 
@@ -91,18 +106,19 @@ export const armParts = (scenario: Scenario, pole: ScenarioPole): readonly Part[
   const h = heightOf(pole);
   const ends =
     pole.framing === 'arm-deadend'
-      ? [on('guy', 'guy', [pole.x, pole.y, h - 0.2], { end: [pole.x + 0.6 * h, pole.y, 0] })]
+      ? [on('guy', 'guy', guyOf(pole)[0], { end: guyOf(pole)[1] })]
       : pole.framing === 'arm-tap'
         ? [
-            on('deadend', 'deadend-insulator', [pole.x, pole.y, h - 0.9], {
+            on('deadend', deadEnd(pole).kind, [pole.x, pole.y, h - 0.9], {
               azimuth: Math.PI,
               nets: { conductor: 'tap' },
+              words: deadEnd(pole).words,
             }),
           ]
         : [];
   return [
     ...framingParts({ ...pole, framing: 'tangent' }).filter(isBare),
-    on('crossarm', 'crossarm', [pole.x, pole.y, h - ARM_BELOW]),
+    ...(isArmless(pole) ? [] : [on('crossarm', 'crossarm', [pole.x, pole.y, h - ARM_BELOW])]),
     ...ends,
     ...(line === null
       ? []

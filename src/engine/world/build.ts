@@ -5,7 +5,7 @@ import { toolKind } from '../catalogue/tools.ts';
 import { seedFrom } from '../math/random.ts';
 import type { Scenario, ScenarioEquipment, ScenarioFault, ScenarioPole } from '../scenario/types.ts';
 import { armParts, besideParts, isArm } from './armParts.ts';
-import { lineParts, secondaryParts } from './lineParts.ts';
+import { cableParts, lineParts, secondaryParts } from './lineParts.ts';
 import { equipmentParts, framingParts } from './poleParts.ts';
 import { premisesParts } from './premisesParts.ts';
 import { standsOf } from './stands.ts';
@@ -29,25 +29,38 @@ const onFraming = (scenario: Scenario, pole: ScenarioPole): readonly Part[] => {
   return scenario.supply.delta ? parts.filter(({ kind }) => kind !== 'neutral-spool') : parts;
 };
 
+/** A part as other equipment of its pole makes it: a guy with an insulator told apart. */
+const altered = (part: Part, { equipment }: Scenario): Part => {
+  const words = equipment.flatMap(({ kind, pole }) => {
+    const { alters } = componentKind(kind);
+    return alters !== undefined && part.id === `${pole}.${alters.name}` ? Object.entries(alters.words) : [];
+  });
+  return words.length === 0 ? part : { ...part, words: { ...part.words, ...Object.fromEntries(words) } };
+};
+
 /** Every part before faults are laid, sorted by id. */
-const bareParts = (scenario: Scenario): readonly Part[] =>
-  [
+const bareParts = (scenario: Scenario): readonly Part[] => {
+  const listed = new Set(scenario.equipment.map(({ id }) => id));
+  const parts = [
     ...supplyParts(scenario),
     ...scenario.poles.flatMap((pole) => [
       ...onFraming(scenario, pole),
       ...scenario.equipment
         .filter((item) => item.pole === pole.id)
-        .flatMap((item) => equipmentParts(pole, ratedFor(scenario, item))),
+        .flatMap((item) => equipmentParts(pole, ratedFor(scenario, item), listed)),
     ]),
     ...besideParts(scenario),
     ...lineParts(scenario),
     ...secondaryParts(scenario),
+    ...cableParts(scenario),
     ...scenario.premises.flatMap((premises) => {
       const pole = scenario.poles.find(({ id }) => id === premises.from);
       if (pole === undefined) throw new Error(`no pole ${premises.from}`);
       return premisesParts(premises, pole);
     }),
-  ].sort(byId);
+  ];
+  return parts.map((part) => altered(part, scenario)).sort(byId);
+};
 
 /** Ids of the parts that a scenario's framing, equipment, spans and premises give, sorted. */
 export const partIdsOf = (scenario: Scenario): readonly string[] => bareParts(scenario).map(({ id }) => id);

@@ -146,3 +146,22 @@ export const secondaryParts = (scenario: Scenario): readonly Part[] =>
       values: { lengthM: size([b.x - a.x, b.y - a.y, 0]), sagM },
     });
   });
+
+/** Communication cables hang this far below the roof: a metre and more under the services. */
+const cableBelow = 3.6;
+
+/** Communication cables from pole to pole, their strand bonded to the pole ground at each end. */
+export const cableParts = (scenario: Scenario): readonly Part[] =>
+  (scenario.communications ?? []).map(({ id, from, to, sagM }) => {
+    const [a, b] = [poleOf(scenario, `${from}.`), poleOf(scenario, `${to}.`)];
+    return partForm({
+      id: `${id}.cable`,
+      kind: 'telecom-cable',
+      owner: null,
+      where: `span ${a.number} to ${b.number}`,
+      at: [a.x, a.y - 0.16, heightOf(a) - cableBelow],
+      end: [b.x, b.y - 0.16, heightOf(b) - cableBelow],
+      nets: { a: `${from}.strand`, b: `${to}.strand`, 'ground-a': `${from}.stub`, 'ground-b': `${to}.stub` },
+      values: { lengthM: size([b.x - a.x, b.y - a.y, 0]), sagM },
+    });
+  });

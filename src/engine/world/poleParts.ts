@@ -5,8 +5,9 @@
 import { componentKind } from '../catalogue/components.ts';
 import { poleSize } from '../catalogue/poleSizes.ts';
 import type { Side } from '../catalogue/types.ts';
-import type { Vec3 } from '../math/vec3.ts';
+import { lerp, type Vec3 } from '../math/vec3.ts';
 import type { ScenarioEquipment, ScenarioPole } from '../scenario/types.ts';
+import { carrierOf, deadEnd, tieWords } from './heldBy.ts';
 import { type PartSpec, partForm } from './partForm.ts';
 import type { Part } from './types.ts';
 
@@ -36,11 +37,22 @@ export const neutralBelow = 1.45;
 /** Services leave the pole this far below the roof. */
 export const serviceBelow = 2.5;
 
+/** Ends of the guy of a dead end: 0.6 of its height out (common practice). */
+export const guyOf = (pole: ScenarioPole): readonly [top: Vec3, foot: Vec3] => {
+  const h = heightOf(pole);
+  return [
+    [pole.x, pole.y, h - 0.2],
+    [pole.x + 0.6 * h, pole.y, 0],
+  ];
+};
+
 /** Where a piece of equipment hangs on its pole. */
 export const mountingOf = (pole: ScenarioPole, { kind, side = 'road', heightM }: ScenarioEquipment): Vec3 => {
-  const { belowM: below, outM: out } = componentKind(kind).mounting ?? anywhere;
+  const mounting = componentKind(kind).mounting ?? anywhere;
+  if ('along' in mounting) return lerp(...guyOf(pole), mounting.share);
+  const height = 'aboveM' in mounting ? mounting.aboveM : heightOf(pole) - mounting.belowM;
   const [dx, dy] = outward[side] ?? [0, -1, 0];
-  return [pole.x + dx * out, pole.y + dy * out, heightM ?? heightOf(pole) - below];
+  return [pole.x + dx * mounting.outM, pole.y + dy * mounting.outM, heightM ?? height];
 };
 
 /** Pole, insulator, tie, neutral, ground and tag by framing. */
@@ -63,30 +75,44 @@ export const framingParts = (pole: ScenarioPole): readonly Part[] => {
     on('ground-rod', 'ground-rod', [x + 0.5, y + 0.3, 0]),
     on('tag', 'tag', [x, y - 0.15, 1.6]),
   ];
+  const dead = deadEnd(pole);
   if (pole.framing === 'deadend') {
+    const [top, foot] = guyOf(pole);
     return [
       ...common,
-      on('deadend', 'deadend-insulator', [x, y, h - 0.15]),
-      on('guy', 'guy', [x, y, h - 0.2], { end: [x + 0.6 * h, y, 0] }),
+      on('deadend', dead.kind, [x, y, h - 0.15], { words: dead.words }),
+      on('guy', 'guy', top, { end: foot }),
     ];
   }
+  const carrier = carrierOf(pole);
   const through = [
     ...common,
-    on('insulator', 'pin-insulator', [x, y, h], pole.framing === 'tap' ? { nets: { conductor: 'main' } } : {}),
-    on('tie', 'tie', [x, y, h + 0.3], pole.framing === 'tap' ? { azimuth: quarter } : {}),
+    on('insulator', carrier.kind, [x, y, h], {
+      words: carrier.words,
+      ...(pole.framing === 'tap' ? { nets: { conductor: 'main' } } : {}),
+    }),
+    on('tie', 'tie', [x, y, h + 0.3], {
+      words: tieWords(pole),
+      ...(pole.framing === 'tap' ? { azimuth: quarter } : {}),
+    }),
   ];
   return pole.framing === 'tangent'
     ? through
     : [
         ...through,
-        on('deadend', 'deadend-insulator', [x, y, h - 0.15], { azimuth: Math.PI, nets: { conductor: 'tap' } }),
+        on('deadend', dead.kind, [x, y, h - 0.15], {
+          azimuth: Math.PI,
+          nets: { conductor: 'tap' },
+          words: dead.words,
+        }),
       ];
 };
 
-/** Leads that equipment brings along, as its kind says. */
-const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonly Part[] =>
+/** Leads that equipment brings along, as its kind says, unless the scenario lists one itself. */
+const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3, listed: ReadonlySet<string>): readonly Part[] =>
   (componentKind(item.kind).brings ?? [])
     .filter(({ framings }) => framings === undefined || framings.includes(pole.framing))
+    .filter(({ name }) => !listed.has(`${pole.id}.${name}`))
     .map(({ name, kind, toward, aside, belowM, faces }) =>
       partForm({
         id: `${pole.id}.${name}`,
@@ -103,7 +129,11 @@ const leadsOf = (pole: ScenarioPole, item: ScenarioEquipment, at: Vec3): readonl
     );
 
 /** A piece of equipment and its leads. Links and apparent power are read from its words and values. */
-export const equipmentParts = (pole: ScenarioPole, item: ScenarioEquipment): readonly Part[] => {
+export const equipmentParts = (
+  pole: ScenarioPole,
+  item: ScenarioEquipment,
+  listed: ReadonlySet<string> = new Set(),
+): readonly Part[] => {
   const at = mountingOf(pole, item);
   return [
     partForm({
@@ -118,6 +148,6 @@ export const equipmentParts = (pole: ScenarioPole, item: ScenarioEquipment): rea
       values: item.values,
       words: item.words,
     }),
-    ...leadsOf(pole, item, at),
+    ...leadsOf(pole, item, at, listed),
   ];
 };

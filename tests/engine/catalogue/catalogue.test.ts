@@ -67,8 +67,10 @@ describe.each(componentKinds.map((kind) => [kind.id, kind] as const))('component
   });
 
   it('names only states and positions that it has, in words, truths, operations and what others may do', () => {
+    const shown = kind.features.flatMap(({ byState = [] }) => byState.flatMap(({ when }) => Object.entries(when)));
+    const allowed = (name: string) => kind.states[name] ?? kind.words[name]?.allowed ?? [];
+    expect(shown.filter(([name, word]) => !allowed(name).includes(word))).toEqual([]);
     const used = [
-      ...kind.features.flatMap(({ byState = [] }) => byState.map(({ when }) => when)),
       ...kind.trueWhen.map(({ when }) => when),
       ...kind.othersMay.flatMap(({ when, becomes }) => [when, becomes]),
       ...kind.operations.map(({ to }) => to),

@@ -140,6 +140,7 @@ const tie: ComponentKind = {
   ...plain,
   id: 'tie',
   name: 'conductor tie',
+  words: { form: { default: 'preformed', doc: 'How it is made', allowed: ['preformed', 'hand'] } },
   solids: () => [{ shape: 'cylinder', from: [-0.3, 0, 0], to: [0.3, 0, 0], radius: 0.02 }],
   features: [
     {
@@ -148,6 +149,9 @@ const tie: ComponentKind = {
       size: 0.006,
       offset: [0.2, 0, 0],
       side: 'any',
+      byState: [
+        { when: { form: 'hand' }, words: 'legs: soft wire wrapped round the conductor each way from the groove' },
+      ],
     },
   ],
   conditions: ['sound', 'tie-broken', 'rusted', 'loose'],
@@ -175,24 +179,6 @@ const neutralSpool: ComponentKind = {
   source: 'common practice',
 };
 
-const guy: ComponentKind = {
-  ...plain,
-  id: 'guy',
-  name: 'guy and anchor',
-  solids: () => [],
-  features: [
-    {
-      id: 'strand',
-      healthy: 'strand: grey, taut, guard at the foot upright',
-      size: 0.008,
-      offset: [1, 0, -1.67],
-      side: 'any',
-    },
-  ],
-  conditions: ['sound', 'slack', 'broken', 'anchor-pulled', 'guard-missing'],
-  source: 'common practice',
-};
-
 const tag: ComponentKind = {
   ...plain,
   id: 'tag',
@@ -205,4 +191,4 @@ const tag: ComponentKind = {
   source: 'common practice',
 };
 
-export const poleKinds = [pole, pinInsulator, deadendInsulator, tie, neutralSpool, guy, tag];
+export const poleKinds = [pole, pinInsulator, deadendInsulator, tie, neutralSpool, tag];

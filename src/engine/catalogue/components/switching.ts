@@ -11,6 +11,7 @@ const clamp: ComponentKind = {
   ...plain,
   id: 'hot-line-clamp',
   name: 'hot-line clamp and lead',
+  equipment: true,
   terminals: ['line', 'lead'],
   nets: { line: 'phase', lead: 'top' },
   points: { line: [0, 0, 0], lead: [0.12, 0, -0.75] },
@@ -31,6 +32,7 @@ const clamp: ComponentKind = {
     },
   ],
   conditions: ['sound', 'burned', 'loose'],
+  mounting: { belowM: -0.3, outM: 0.6 },
   operations: [
     {
       id: 'take-off',
@@ -71,7 +73,10 @@ const cutout: ComponentKind = {
     linkAmps: { default: 10, dimension: 'current', doc: 'Rating of the fuse link' },
     bodyOhms: { default: 5e9, dimension: 'resistance', doc: 'Leakage over the healthy wet body' },
   },
-  words: { link: { default: '10K', doc: 'Fuse link in the tube', allowed: links } },
+  words: {
+    link: { default: '10K', doc: 'Fuse link in the tube', allowed: links },
+    body: { default: 'porcelain', doc: 'What its body is made of', allowed: ['porcelain', 'polymer'] },
+  },
   branches: (part) => [
     ...(isIn(part, 'position', 'closed') && isIn(part, 'link', 'sound')
       ? [
@@ -100,6 +105,9 @@ const cutout: ComponentKind = {
       size: 0.01,
       offset: [0, -0.06, 0],
       side: 'any',
+      byState: [
+        { when: { body: 'polymer' }, words: 'body: grey rubber sheds on its bracket, rims whole as far as made out' },
+      ],
     },
     {
       id: 'tube',
@@ -196,6 +204,7 @@ const arrester: ComponentKind = {
   nets: { line: 'top', foot: 'upper' },
   points: { line: [0, 0, 0.26], foot: [0, 0, -0.1] },
   values: { blockOhms: { default: 3e9, dimension: 'resistance', doc: 'Healthy blocks at line voltage' } },
+  words: { body: { default: 'polymer', doc: 'What its housing is made of', allowed: ['porcelain', 'polymer'] } },
   branches: (part) => [shunt('blocks', 'line', 'foot', leakage(25e-12, valueIn(arrester, part, 'blockOhms')))],
   solids: () => [upright(-0.08, 0.24, 0.05)],
   features: [
@@ -205,6 +214,7 @@ const arrester: ComponentKind = {
       size: 0.01,
       offset: [0, 0, 0.1],
       side: 'any',
+      byState: [{ when: { body: 'porcelain' }, words: 'housing: brown glaze, wet, rims whole as far as made out' }],
     },
     {
       id: 'disconnector',

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { conductorNames } from '../../catalogue/conductorNames.ts';
 import { phaseWords } from '../../catalogue/phaseNets.ts';
 import { byCodeUnit } from '../order.ts';
-import type { ScenarioPole, ScenarioSecondary, ScenarioSpan } from '../types.ts';
+import type { ScenarioCable, ScenarioPole, ScenarioSecondary, ScenarioSpan } from '../types.ts';
 import { choice, defined, dotted, fieldNotes, group, id, quantity, text } from './field.ts';
 
 /** ANSI O5.1 pole classes, strongest first. */
@@ -27,20 +27,36 @@ export const poleSchema = group('A pole and how it is framed.', {
   y: place('Position across the line, toward the field side; minus is the road side.', '0 m').prefault('0 m'),
   length: quantity('length', { doc: 'Whole length, butt to top.', example: '40 ft', from: '5 m', to: '30 m' }),
   class: poleClass.prefault(4),
-  framing: choice(['tap', 'tangent', 'deadend', 'arm', 'arm-tap', 'arm-deadend'], {
-    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy; on an arm alike.',
+  framing: choice(['tap', 'tangent', 'deadend', 'arm', 'arm-tap', 'arm-deadend', 'armless'], {
+    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy; on an arm alike; three phases on brackets without an arm.',
     example: 'tangent',
   }),
+  insulator: choice(['pin', 'post', 'polymer-post'], {
+    doc: 'What carries conductors through; a pin insulator if left out.',
+    example: 'post',
+  }).optional(),
+  tie: choice(['preformed', 'hand'], {
+    doc: 'How conductors are tied; preformed if left out.',
+    example: 'hand',
+  }).optional(),
+  strings: choice(['porcelain', 'polymer', 'glass'], {
+    doc: 'What strings at a dead end or tap are made of; one polymer insulator if left out.',
+    example: 'porcelain',
+  }).optional(),
 }).transform(
-  (pole): ScenarioPole => ({
-    id: pole.id,
-    number: pole.number,
-    x: pole.x,
-    y: pole.y,
-    lengthM: pole.length,
-    class: pole.class,
-    framing: pole.framing,
-  }),
+  (pole): ScenarioPole =>
+    defined({
+      id: pole.id,
+      number: pole.number,
+      x: pole.x,
+      y: pole.y,
+      lengthM: pole.length,
+      class: pole.class,
+      framing: pole.framing,
+      insulator: pole.insulator,
+      tie: pole.tie,
+      strings: pole.strings,
+    }),
 ) satisfies z.ZodType<ScenarioPole>;
 
 const beside = group('Where a single conductor hangs that is not the only one; it brings its insulators along.', {
@@ -55,6 +71,17 @@ export const secondarySchema = group("Secondary conductors from pole to pole, be
   to: id({ doc: 'Pole toward the load.', example: 'p3' }),
   sag: quantity('length', { doc: 'Sag at mid-span.', example: '2 ft', from: '1 cm', to: '20 m' }),
 }).transform(({ sag, ...ends }): ScenarioSecondary => ({ ...ends, sagM: sag })) satisfies z.ZodType<ScenarioSecondary>;
+
+/** A communication cable of the written form. */
+export const cableSchema = group(
+  'A communication cable on its strand from pole to pole, below secondary and services.',
+  {
+    id: id({ doc: 'Short id.', example: 'j1' }),
+    from: id({ doc: 'Pole toward the source.', example: 'p1' }),
+    to: id({ doc: 'Pole toward the load.', example: 'p2' }),
+    sag: quantity('length', { doc: 'Sag at mid-span.', example: '2 ft', from: '1 cm', to: '20 m' }),
+  },
+).transform(({ sag, ...ends }): ScenarioCable => ({ ...ends, sagM: sag })) satisfies z.ZodType<ScenarioCable>;
 
 /** A span of the written form to `ScenarioSpan`. */
 export const spanSchema = group('A span between two poles: a phase conductor, and the neutral below it.', {

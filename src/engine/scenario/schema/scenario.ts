@@ -6,7 +6,7 @@ import { crewSchema, toolSchema } from './crew.ts';
 import { equipmentSchema } from './equipment.ts';
 import { faultSchema, jobSchema, lookAlikeSchema } from './faults.ts';
 import { fieldNotes, group, id, list, text } from './field.ts';
-import { poleSchema, secondarySchema, spanSchema } from './line.ts';
+import { cableSchema, poleSchema, secondarySchema, spanSchema } from './line.ts';
 import { premisesSchema } from './premises.ts';
 import { siteSchema } from './site.ts';
 import { supplySchema } from './supply.ts';
@@ -36,6 +36,9 @@ const written = group('A drill: the scene, its faults, the call, the crew, the t
   secondaries: list(secondarySchema, { doc: 'Secondary conductors between poles, in any order.', most: 20 }).prefault(
     [],
   ),
+  communications: list(cableSchema, { doc: 'Communication cables between poles, in any order.', most: 20 }).prefault(
+    [],
+  ),
   equipment: list(equipmentSchema, { doc: 'Equipment on the poles, in any order.', most: 120 }).prefault([]),
   premises: list(premisesSchema, { doc: "Customers' premises, in any order.", most: 20 }).prefault([]),
   crew: crewSchema.prefault({}),
@@ -58,6 +61,7 @@ export const scenarioSchema = written.transform((all) => ({
   poles: byId(all.poles),
   spans: byId(all.spans),
   ...(all.secondaries.length > 0 ? { secondaries: byId(all.secondaries) } : {}),
+  ...(all.communications.length > 0 ? { communications: byId(all.communications) } : {}),
   equipment: byId(all.equipment),
   premises: byId(all.premises),
   crew: { ...all.crew, today: all.crew.today ?? all.call.date },
