@@ -11,14 +11,22 @@ export const acknowledge: ActKind<'acknowledge'> = {
     const { minute } = world.clock;
     const { secondMin, secondName } = world.given.crew;
     const people = world.people.map((person) =>
-      person.role === 'second' && person.at === null ? { ...person, arrivesAt: minute + secondMin } : person,
+      // Who rides along is there with the truck, which takes a minute to park.
+      person.role === 'second' && person.at === null
+        ? { ...person, arrivesAt: minute + Math.max(1, secondMin) }
+        : person,
     );
     return outcome(
       { ...world, people, orders: { ...world.orders, reported: [...world.orders.reported, acknowledged] } },
-      [event('said', 'dispatcher', `Acknowledged. ${capital(secondName)} can be there in ${secondMin} minutes.`)],
+      [event('said', 'dispatcher', `Acknowledged. ${capital(secondName)} ${comes(secondMin)}.`)],
     );
   },
   offers: () => [{ act: { act: 'acknowledge' }, label: 'Acknowledge the call', by: 'radio', about: 'dispatcher' }],
+};
+
+const comes = (minutes: number): string => {
+  if (minutes === 0) return 'is with you';
+  return minutes === 1 ? 'can be there in a minute' : `can be there in ${minutes} minutes`;
 };
 
 const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);
