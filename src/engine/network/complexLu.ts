@@ -5,7 +5,8 @@
 import { Elimination } from './elimination.ts';
 import { follow, hasPattern } from './follow.ts';
 import { type Plan, planOf } from './plan.ts';
-import { type ComplexVector, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
+import type { Room } from './room.ts';
+import { type ComplexVector, type Scaling, type SparseMatrix, scaled, zeroVector } from './sparseMatrix.ts';
 import type { Triangle } from './triangle.ts';
 
 export interface Factors {
@@ -51,19 +52,25 @@ const PLANS = 4;
 /** Plans by the array that tells where rows begin, which matrices of one structure share; the last that fitted first. */
 const plans = new WeakMap<Int32Array, Plan[]>();
 
-/** Factors of a square matrix whose rows and columns are of comparable size. */
-export function factor(matrix: SparseMatrix): Factors | Singular {
+/**
+ * Factors of a square matrix whose rows and columns, scaled if asked, are of comparable size. They may be in the room, and
+ * then last until the next matrix.
+ */
+export function factor(matrix: SparseMatrix, scaling: Scaling | null = null, room?: Room): Factors | Singular {
   const { size } = matrix;
   const known = plans.get(matrix.start);
   // A structure met for the first time may be the last of its kind: it is planned when it comes again.
   if (known === undefined) plans.set(matrix.start, []);
-  for (const [at, plan] of known?.entries() ?? []) {
-    const followed = hasPattern(plan, matrix) ? follow(plan, matrix) : null;
+  for (let at = 0; known !== undefined && at < known.length; at++) {
+    const plan = known[at] as Plan;
+    const followed = hasPattern(plan, matrix) ? follow(plan, matrix, scaling, room) : null;
     if (followed === null) continue;
-    if (at > 0) known?.unshift(...known.splice(at, 1));
-    return { singular: false, size, pivotRow: plan.pivots.row, pivotColumn: plan.pivots.column, ...followed };
+    if (at > 0) known.unshift(...known.splice(at, 1));
+    const { pivotRe, pivotIm, lower, upper } = followed;
+    const { row: pivotRow, column: pivotColumn } = plan.pivots;
+    return { singular: false, size, pivotRow, pivotColumn, pivotRe, pivotIm, lower, upper };
   }
-  const factors = eliminated(matrix);
+  const factors = eliminated(scaling === null ? matrix : scaled(matrix, scaling));
   if (known === undefined || factors.singular) return factors;
   known.unshift(planOf(matrix, { row: factors.pivotRow, column: factors.pivotColumn }));
   known.length = Math.min(known.length, PLANS);

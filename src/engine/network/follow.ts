@@ -6,7 +6,8 @@
  */
 import { ROUNDING, THRESHOLD } from './elimination.ts';
 import type { Plan } from './plan.ts';
-import type { SparseMatrix } from './sparseMatrix.ts';
+import { emptyRoom, fitting, type Room } from './room.ts';
+import type { Scaling, SparseMatrix } from './sparseMatrix.ts';
 import type { Triangle } from './triangle.ts';
 
 /** Whether the matrix, laid out in rows of the same room, has its entries where the plan's had them. */
@@ -23,34 +24,41 @@ export function hasPattern({ columns, end }: Plan, matrix: SparseMatrix): boolea
 
 let valuesRe = new Float64Array(0);
 let valuesIm = new Float64Array(0);
+/** |re| + |im| of each value. */
+let sizes = new Float64Array(0);
 let peaks = new Float64Array(0);
 
-function takeValues({ slots }: Plan, { size, start, end, re, im }: SparseMatrix): void {
-  if (slots > valuesRe.length) {
-    valuesRe = new Float64Array(2 * slots);
-    valuesIm = new Float64Array(2 * slots);
-  }
-  if (size > peaks.length) peaks = new Float64Array(2 * size);
+function takeValues({ slots }: Plan, matrix: SparseMatrix, scaling: Scaling | null): void {
+  const { size, start, end, columns, re, im } = matrix;
+  valuesRe = fitting(valuesRe, slots);
+  valuesIm = fitting(valuesIm, slots);
+  sizes = fitting(sizes, slots);
+  peaks = fitting(peaks, size);
   for (let i = 0; i < size; i++) {
     let peak = 0;
+    const row = scaling === null ? 1 : (scaling.row[i] as number);
     const to = end[i] as number;
     for (let t = start[i] as number; t < to; t++) {
-      const a = re[t] as number;
-      const b = im[t] as number;
+      const factor = scaling === null ? row : row * (scaling.column[columns[t] as number] as number);
+      const a = (re[t] as number) * factor;
+      const b = (im[t] as number) * factor;
       valuesRe[t] = a;
       valuesIm[t] = b;
       const entry = Math.abs(a) + Math.abs(b);
+      sizes[t] = entry;
       if (entry > peak) peak = entry;
     }
     peaks[i] = peak;
   }
 }
 
+// As constants of this file they are read faster, whatever binds the files together.
+const ROUNDED = ROUNDING;
+const LEAST = THRESHOLD;
+
 /** The slot that elimination would choose in step k; -1 when it would drop a row. */
 function chosen(plan: Plan, k: number): number {
   const { candidateStart, candidateRow, entryStart, entrySlot, entryCount } = plan;
-  const re = valuesRe;
-  const im = valuesIm;
   let best = -1;
   let bestCount = Number.MAX_SAFE_INTEGER;
   let bestSize = 0;
@@ -60,15 +68,15 @@ function chosen(plan: Plan, k: number): number {
     const to = entryStart[c + 1] as number;
     let max = 0;
     for (let e = from; e < to; e++) {
-      const slot = entrySlot[e] as number;
-      const entry = Math.abs(re[slot] as number) + Math.abs(im[slot] as number);
+      const entry = sizes[entrySlot[e] as number] as number;
       if (entry > max) max = entry;
     }
-    if (!(max > ROUNDING * (peaks[candidateRow[c] as number] as number))) return -1;
+    if (!(max > ROUNDED * (peaks[candidateRow[c] as number] as number))) return -1;
+    const least = LEAST * max;
     for (let e = from; e < to; e++) {
       const slot = entrySlot[e] as number;
-      const entry = Math.abs(re[slot] as number) + Math.abs(im[slot] as number);
-      if (entry < THRESHOLD * max) continue;
+      const entry = sizes[slot] as number;
+      if (entry < least) continue;
       const count = entryCount[e] as number;
       if (count < bestCount || (count === bestCount && entry > bestSize)) {
         best = slot;
@@ -81,7 +89,7 @@ function chosen(plan: Plan, k: number): number {
   return best;
 }
 
-/** Factors by the plan. */
+/** Factors by the plan; what is in them lives as long as the room that they are in. */
 export interface Followed {
   readonly pivotRe: Float64Array;
   readonly pivotIm: Float64Array;
@@ -89,19 +97,29 @@ export interface Followed {
   readonly upper: Triangle;
 }
 
-/** Factors a matrix of the plan's pattern; null when its values ask for other pivots. */
-export function follow(plan: Plan, matrix: SparseMatrix): Followed | null {
+function makeRoom(room: Room, size: number, lower: number, upper: number): void {
+  room.pivotRe = fitting(room.pivotRe, size);
+  room.pivotIm = fitting(room.pivotIm, size);
+  room.lowerRe = fitting(room.lowerRe, lower);
+  room.lowerIm = fitting(room.lowerIm, lower);
+  room.upperRe = fitting(room.upperRe, upper);
+  room.upperIm = fitting(room.upperIm, upper);
+}
+
+/** Factors a matrix of the plan's pattern, scaled if asked; null when its values ask for other pivots. */
+export function follow(
+  plan: Plan,
+  matrix: SparseMatrix,
+  scaling: Scaling | null = null,
+  room: Room = emptyRoom(),
+): Followed | null {
   const { size } = matrix;
   const { pivotSlot, upperStart, upperSlot, lowerStart, lowerRow, lowerSlot, targets } = plan;
-  takeValues(plan, matrix);
+  takeValues(plan, matrix, scaling);
+  makeRoom(room, size, lowerRow.length, upperSlot.length);
+  const { pivotRe, pivotIm, lowerRe, lowerIm, upperRe, upperIm } = room;
   const re = valuesRe;
   const im = valuesIm;
-  const pivotRe = new Float64Array(size);
-  const pivotIm = new Float64Array(size);
-  const lowerRe = new Float64Array(lowerRow.length);
-  const lowerIm = new Float64Array(lowerRow.length);
-  const upperRe = new Float64Array(upperSlot.length);
-  const upperIm = new Float64Array(upperSlot.length);
   let next = 0;
   for (let k = 0; k < size; k++) {
     const pivot = pivotSlot[k] as number;
@@ -134,16 +152,20 @@ export function follow(plan: Plan, matrix: SparseMatrix): Followed | null {
         const uIm = upperIm[s] as number;
         const pRe = mRe * uRe - mIm * uIm;
         const pIm = mRe * uIm + mIm * uRe;
+        const entry = Math.abs(pRe) + Math.abs(pIm);
+        if (entry > peak) peak = entry;
         const target = targets[next++] as number;
         if (target >= 0) {
-          re[target] = (re[target] as number) - pRe;
-          im[target] = (im[target] as number) - pIm;
+          const leftRe = (re[target] as number) - pRe;
+          const leftIm = (im[target] as number) - pIm;
+          re[target] = leftRe;
+          im[target] = leftIm;
+          sizes[target] = Math.abs(leftRe) + Math.abs(leftIm);
         } else {
           re[~target] = -pRe;
           im[~target] = -pIm;
+          sizes[~target] = entry;
         }
-        const entry = Math.abs(pRe) + Math.abs(pIm);
-        if (entry > peak) peak = entry;
       }
       peaks[row] = peak;
     }

@@ -1,10 +1,7 @@
-/** Reads volts and amperes of nodes and elements out of a vector of unknowns. */
+/** Reads volts and amperes of nodes and elements out of vectors of unknowns. */
 import { type Complex, complex, mul, sub, ZERO } from '../math/complex.ts';
 import type { Layout } from './layout.ts';
-import type { ComplexVector } from './sparseMatrix.ts';
 import { EARTH, type Phasors } from './types.ts';
-
-const at = (x: ComplexVector, i: number): Complex => complex(x.re[i] as number, x.im[i] as number);
 
 /** Number of a node, undefined for earth; throws a RangeError for a node that the network lacks. */
 export function indexOfNode(layout: Layout, node: string): number | undefined {
@@ -13,10 +10,14 @@ export function indexOfNode(layout: Layout, node: string): number | undefined {
   return index;
 }
 
-export function phasorsOf(layout: Layout, x: ComplexVector): Phasors {
+/** Of vectors one behind the other, each real parts first: the one at this place. */
+export function phasorsOf(layout: Layout, vectors: Float64Array, place: number): Phasors {
+  const { size } = layout;
+  const from = 2 * size * place;
+  const at = (i: number): Complex => complex(vectors[from + i] as number, vectors[from + size + i] as number);
   const voltage = (node: string): Complex => {
     const index = indexOfNode(layout, node);
-    return index === undefined ? ZERO : at(x, index);
+    return index === undefined ? ZERO : at(index);
   };
   const voltageBetween = (a: string, b: string): Complex => sub(voltage(a), voltage(b));
   const current = (elementId: string, winding?: number): Complex => {
@@ -29,7 +30,7 @@ export function phasorsOf(layout: Layout, x: ComplexVector): Phasors {
         : winding === undefined;
     if (!known) throw new RangeError(`element ${elementId} has no winding ${winding}`);
     if (element.kind === 'admittance') return mul(element.y, voltageBetween(element.from, element.to));
-    return at(x, (layout.branch[rank] as number) + (winding ?? 0));
+    return at((layout.branch[rank] as number) + (winding ?? 0));
   };
   return { voltage, voltageBetween, current };
 }

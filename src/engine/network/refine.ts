@@ -4,7 +4,8 @@
  * Arioli, Demmel & Duff 1989). A small equation, a body's microamperes, is so held as strictly as a large one.
  */
 import { type Factors, substitute } from './complexLu.ts';
-import { type ComplexVector, type Scaling, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
+import { fitting } from './room.ts';
+import type { ComplexVector, Scaling, SparseMatrix } from './sparseMatrix.ts';
 
 /** Refinement stops here; rounding alone leaves about 1e-15. */
 const GOOD = 1e-14;
@@ -12,53 +13,106 @@ const STEPS = 4;
 /** An equation is judged as if its terms were at least this fraction of the largest in the network: below is rounding. */
 const NOTHING = 1e-18;
 
-export interface Refined {
+/** A system of equations, factored with its rows and columns scaled. */
+export interface Factored {
+  readonly matrix: SparseMatrix;
+  readonly scaling: Scaling;
+  readonly factors: Factors;
+}
+
+/** The largest relative residual, and the equation where it is. */
+export interface Judged {
+  readonly residual: number;
+  readonly worstRow: number;
+}
+
+export interface Refined extends Judged {
   readonly x: ComplexVector;
-  readonly residual: number;
-  /** The equation with the largest residual. */
-  readonly worstRow: number;
 }
 
-/** Room for one solution after another; nothing in it outlives a call. */
-interface Scratch {
-  readonly size: number;
-  /** The solution, and the one that may become it. */
-  x: ComplexVector;
-  next: ComplexVector;
-  readonly scaled: ComplexVector;
-  /** What is left over, and the sum of the magnitudes of each equation's terms. */
-  readonly r: ComplexVector;
-  readonly terms: Float64Array;
+interface Vector {
+  re: Float64Array<ArrayBuffer>;
+  im: Float64Array<ArrayBuffer>;
 }
 
-const scratchOf = (size: number): Scratch => ({
-  size,
-  x: zeroVector(size),
-  next: zeroVector(size),
-  scaled: zeroVector(size),
-  r: zeroVector(size),
-  terms: new Float64Array(size),
-});
+const noVector = (): Vector => ({ re: new Float64Array(0), im: new Float64Array(0) });
 
-let scratch = scratchOf(0);
-
-interface Judged {
-  readonly residual: number;
-  readonly worstRow: number;
+/** A solution and what it leaves over. */
+interface Trial {
+  readonly x: Vector;
+  readonly left: Vector;
 }
 
-/** Writes b - matrix x to `r`. */
-function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: ComplexVector): Judged {
+// Room for one solution after another; nothing in it outlives a call.
+let best: Trial = { x: noVector(), left: noVector() };
+let next: Trial = { x: noVector(), left: noVector() };
+/** What is to be solved for, rows scaled; and what solves for it. */
+const wanted = noVector();
+const found = noVector();
+/** |re| + |im| of each unknown, and the sum of the magnitudes of each equation's terms. */
+let magnitudes = new Float64Array(0);
+let terms = new Float64Array(0);
+
+function makeRoom(size: number): void {
+  if (size <= terms.length) return;
+  for (const each of [best.x, best.left, next.x, next.left, wanted, found]) {
+    each.re = fitting(each.re, size);
+    each.im = fitting(each.im, size);
+  }
+  magnitudes = fitting(magnitudes, size);
+  terms = fitting(terms, size);
+}
+
+/** Writes to `found` what, columns scaled, solves for b. */
+function solveFor({ scaling, factors }: Factored, b: ComplexVector): void {
+  const { re, im } = b;
+  const { re: toRe, im: toIm } = wanted;
+  const { row } = scaling;
+  for (let i = 0; i < factors.size; i++) {
+    const factor = row[i] as number;
+    toRe[i] = (re[i] as number) * factor;
+    toIm[i] = (im[i] as number) * factor;
+  }
+  substitute(factors, wanted, found);
+}
+
+/** Solves for b anew. */
+function begin(system: Factored, b: ComplexVector): void {
+  const { column } = system.scaling;
+  const { re: toRe, im: toIm } = best.x;
+  const { re, im } = found;
+  solveFor(system, b);
+  for (let j = 0; j < system.factors.size; j++) {
+    const factor = column[j] as number;
+    toRe[j] = (re[j] as number) * factor;
+    toIm[j] = (im[j] as number) * factor;
+  }
+}
+
+/** Solves for what the best leaves over and adds it. */
+function improve(system: Factored): void {
+  const { column } = system.scaling;
+  const { re: fromRe, im: fromIm } = best.x;
+  const { re: toRe, im: toIm } = next.x;
+  const { re, im } = found;
+  solveFor(system, best.left);
+  for (let j = 0; j < system.factors.size; j++) {
+    const factor = column[j] as number;
+    toRe[j] = (fromRe[j] as number) + (re[j] as number) * factor;
+    toIm[j] = (fromIm[j] as number) + (im[j] as number) * factor;
+  }
+}
+
+/** Writes what of b a solution leaves over; false when nothing is left. */
+function subtract(matrix: SparseMatrix, { x, left }: Trial, b: ComplexVector): boolean {
   const { size, start, end, columns, re, im } = matrix;
-  const { r, terms } = scratch;
-  const { re: outRe, im: outIm } = r;
+  const { re: outRe, im: outIm } = left;
   const { re: inRe, im: inIm } = x;
-  const rowScaling = scaling.row;
-  let largest = 0;
+  const { re: bRe, im: bIm } = b;
+  let isLeft = false;
   for (let i = 0; i < size; i++) {
-    let sRe = b.re[i] as number;
-    let sIm = b.im[i] as number;
-    let all = Math.abs(sRe) + Math.abs(sIm);
+    let sRe = bRe[i] as number;
+    let sIm = bIm[i] as number;
     const to = end[i] as number;
     for (let t = start[i] as number; t < to; t++) {
       const aRe = re[t] as number;
@@ -68,19 +122,46 @@ function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: C
       const xIm = inIm[j] as number;
       sRe -= aRe * xRe - aIm * xIm;
       sIm -= aRe * xIm + aIm * xRe;
-      all += (Math.abs(aRe) + Math.abs(aIm)) * (Math.abs(xRe) + Math.abs(xIm));
     }
     outRe[i] = sRe;
     outIm[i] = sIm;
-    terms[i] = all;
-    largest = Math.max(largest, all * (rowScaling[i] as number));
+    // A NaN is something as well.
+    if (sRe !== 0 || sIm !== 0) isLeft = true;
   }
+  return isLeft;
+}
+
+/** Sums the magnitudes of each equation's terms; the largest of them, rows scaled. */
+function sumTerms(matrix: SparseMatrix, { row, sizes }: Scaling, x: ComplexVector, b: ComplexVector): number {
+  const { size, start, end, columns } = matrix;
+  const { re, im } = x;
+  const { re: bRe, im: bIm } = b;
+  const each = magnitudes;
+  const sums = terms;
+  for (let j = 0; j < size; j++) each[j] = Math.abs(re[j] as number) + Math.abs(im[j] as number);
+  let largest = 0;
+  for (let i = 0; i < size; i++) {
+    let all = Math.abs(bRe[i] as number) + Math.abs(bIm[i] as number);
+    const to = end[i] as number;
+    for (let t = start[i] as number; t < to; t++) all += (sizes[t] as number) * (each[columns[t] as number] as number);
+    sums[i] = all;
+    const even = all * (row[i] as number);
+    if (even > largest) largest = even;
+  }
+  return largest;
+}
+
+function judge(matrix: SparseMatrix, scaling: Scaling, { x, left }: Trial, b: ComplexVector): Judged {
+  const nothing = NOTHING * sumTerms(matrix, scaling, x, b);
+  const { row } = scaling;
+  const { re, im } = left;
   let residual = 0;
   let worstRow = 0;
-  for (let i = 0; i < size; i++) {
-    const over = Math.abs(outRe[i] as number) + Math.abs(outIm[i] as number);
+  for (let i = 0; i < matrix.size; i++) {
+    const over = Math.abs(re[i] as number) + Math.abs(im[i] as number);
     if (over === 0) continue;
-    const ratio = over / Math.max(terms[i] as number, (NOTHING * largest) / (rowScaling[i] as number));
+    const all = terms[i] as number;
+    const ratio = over / (all * (row[i] as number) > nothing ? all : nothing / (row[i] as number));
     // Written so that a NaN counts as the worst.
     if (!(ratio <= residual)) {
       residual = Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : ratio;
@@ -90,45 +171,43 @@ function leftover(matrix: SparseMatrix, scaling: Scaling, x: ComplexVector, b: C
   return { residual, worstRow };
 }
 
-/** Writes to `out` what solves for r. */
-function correct(factors: Factors, scaling: Scaling, r: ComplexVector, out: ComplexVector): void {
-  const { size } = factors;
-  const { scaled } = scratch;
-  for (let i = 0; i < size; i++) {
-    const factor = scaling.row[i] as number;
-    scaled.re[i] = (r.re[i] as number) * factor;
-    scaled.im[i] = (r.im[i] as number) * factor;
-  }
-  substitute(factors, scaled, out);
-  for (let j = 0; j < size; j++) {
-    const factor = scaling.column[j] as number;
-    out.re[j] = (out.re[j] as number) * factor;
-    out.im[j] = (out.im[j] as number) * factor;
-  }
+function acceptNext(): void {
+  const last = best;
+  best = next;
+  next = last;
 }
 
-function addTo(sum: Float64Array, other: Float64Array, size: number): void {
-  for (let i = 0; i < size; i++) sum[i] = (other[i] as number) + (sum[i] as number);
-}
-
-/** Solves matrix x = b with the factors of the scaled matrix; refines at least once, until rounding is all that is left. */
-export function solveRefined(matrix: SparseMatrix, scaling: Scaling, factors: Factors, b: ComplexVector): Refined {
-  const { size } = matrix;
-  if (size > scratch.size) scratch = scratchOf(2 * size);
-  correct(factors, scaling, b, scratch.x);
-  let judged = leftover(matrix, scaling, scratch.x, b);
-  for (let step = 0; step < STEPS && judged.residual > 0; step++) {
-    if (step > 0 && judged.residual <= GOOD) break;
-    const { x, next } = scratch;
-    correct(factors, scaling, scratch.r, next);
-    addTo(next.re, x.re, size);
-    addTo(next.im, x.im, size);
-    const better = leftover(matrix, scaling, next, b);
-    if (!(better.residual <= Math.max(judged.residual, GOOD))) break;
-    scratch.x = next;
-    scratch.next = x;
+/** Refines what has been refined once, as long as it gets better. */
+function refineOn(system: Factored, b: ComplexVector, once: Judged): Judged {
+  const { matrix, scaling } = system;
+  const before = judge(matrix, scaling, best, b);
+  if (!(once.residual <= Math.max(before.residual, GOOD))) return before;
+  acceptNext();
+  let judged = once;
+  for (let step = 1; step < STEPS && judged.residual > GOOD; step++) {
+    improve(system);
+    subtract(matrix, next, b);
+    const better = judge(matrix, scaling, next, b);
+    if (!(better.residual <= judged.residual)) break;
+    acceptNext();
     judged = better;
   }
-  const { re, im } = scratch.x;
-  return { x: { re: re.slice(0, size), im: im.slice(0, size) }, ...judged };
+  return judged;
+}
+
+/**
+ * Solves matrix x = b with the factors of the scaled matrix; refines at least once, until rounding is all that is left.
+ * The solution lasts until the next one.
+ */
+export function solveRefined(system: Factored, b: ComplexVector): Refined {
+  const { matrix, scaling } = system;
+  makeRoom(matrix.size);
+  begin(system, b);
+  if (!subtract(matrix, best, b)) return { x: best.x, residual: 0, worstRow: 0 };
+  improve(system);
+  subtract(matrix, next, b);
+  let judged = judge(matrix, scaling, next, b);
+  if (judged.residual <= GOOD) acceptNext();
+  else judged = refineOn(system, b, judged);
+  return { x: best.x, residual: judged.residual, worstRow: judged.worstRow };
 }

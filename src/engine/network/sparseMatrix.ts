@@ -2,6 +2,7 @@
  * Sparse complex matrix by rows, in flat arrays. Equilibration by powers of two (no rounding), rows then columns, because
  * one network holds milliohms, picofarads and kilovolts.
  */
+import { emptyRoom, fitting, type Room } from './room.ts';
 
 /** Row i holds the entries start[i] up to, not including, end[i], in the order in which they were first added. */
 export interface SparseMatrix {
@@ -58,57 +59,75 @@ const halves = new Int32Array(real.buffer);
 real[0] = 1;
 /** Which half of a number holds its sign and exponent on this machine. */
 const HIGH = halves[0] === 0 ? 1 : 0;
+/** Exponent of 1 in that half. */
+const BIAS = 1023;
+/** Least and largest exponent of a factor: within 1e-150 to 1e150 products of factors neither overflow nor vanish. */
+const REACH = 498;
 
-/** Within 1e-150 to 1e150, so that products of factors neither overflow nor vanish. */
-function powerOfTwoBelow(x: number): number {
-  if (x > 1e-149 && x < 1e149) {
-    // Sign and exponent of the binary form without its fraction.
-    real[0] = x;
-    halves[HIGH] = (halves[HIGH] as number) & 0x7ff00000;
-    halves[1 - HIGH] = 0;
-    return real[0];
-  }
+/** 1 / 2^e by the exponent bits of a number. */
+const inverses = Float64Array.from({ length: 2048 }, (_, bits) => {
+  const e = Math.max(-REACH, Math.min(REACH, bits - BIAS));
   let power = 1;
-  while (power > x && power > 1e-150) power /= 2;
-  while (power * 2 <= x && power < 1e150) power *= 2;
-  return power;
+  for (let i = 0; i < Math.abs(e); i++) power *= 2;
+  return e < 0 ? power : 1 / power;
+});
+
+/** What brings a positive number into [1, 2). */
+function inverseOfPower(x: number): number {
+  real[0] = x;
+  return inverses[(halves[HIGH] as number) >>> 20] as number;
 }
 
 export interface Scaling {
   readonly row: Float64Array;
   readonly column: Float64Array;
+  /** |re| + |im| of each entry as it was. */
+  readonly sizes: Float64Array;
+}
+
+let columnMax = new Float64Array(0);
+
+function measure({ size, start, end, re, im }: SparseMatrix, sizes: Float64Array): void {
+  for (let i = 0; i < size; i++) {
+    const to = end[i] as number;
+    for (let t = start[i] as number; t < to; t++) sizes[t] = Math.abs(re[t] as number) + Math.abs(im[t] as number);
+  }
 }
 
 /** Factors that bring the largest entry (|re| + |im|) of each row and column near one; a row or column of zeros keeps one. */
-export function equilibrate(matrix: SparseMatrix): Scaling {
-  const { size, start, end, columns, re, im } = matrix;
-  const row = new Float64Array(size).fill(1);
-  const column = new Float64Array(size).fill(1);
-  const columnMax = new Float64Array(size);
+export function equilibrate(matrix: SparseMatrix, room: Room = emptyRoom()): Scaling {
+  const { size, start, end, columns } = matrix;
+  room.row = fitting(room.row, size);
+  room.column = fitting(room.column, size);
+  room.sizes = fitting(room.sizes, columns.length);
+  columnMax = fitting(columnMax, size);
+  const { row, column, sizes } = room;
+  row.fill(1, 0, size);
+  column.fill(1, 0, size);
+  measure(matrix, sizes);
   for (let pass = 0; pass < 2; pass++) {
-    columnMax.fill(0);
+    columnMax.fill(0, 0, size);
     for (let i = 0; i < size; i++) {
       const from = start[i] as number;
       const to = end[i] as number;
       let rowMax = 0;
       for (let t = from; t < to; t++) {
-        const entry =
-          (Math.abs(re[t] as number) + Math.abs(im[t] as number)) * (column[columns[t] as number] as number);
+        const entry = (sizes[t] as number) * (column[columns[t] as number] as number);
         if (entry > rowMax) rowMax = entry;
       }
-      if (rowMax > 0) row[i] = 1 / powerOfTwoBelow(rowMax);
+      if (rowMax > 0) row[i] = inverseOfPower(rowMax);
       const factor = row[i] as number;
       for (let t = from; t < to; t++) {
         const j = columns[t] as number;
-        const entry = (Math.abs(re[t] as number) + Math.abs(im[t] as number)) * factor;
+        const entry = (sizes[t] as number) * factor;
         if (entry > (columnMax[j] as number)) columnMax[j] = entry;
       }
     }
     for (let j = 0; j < size; j++) {
-      if ((columnMax[j] as number) > 0) column[j] = 1 / powerOfTwoBelow(columnMax[j] as number);
+      if ((columnMax[j] as number) > 0) column[j] = inverseOfPower(columnMax[j] as number);
     }
   }
-  return { row, column };
+  return { row, column, sizes };
 }
 
 /** The matrix with its rows and columns multiplied by the factors. */

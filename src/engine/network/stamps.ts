@@ -1,70 +1,145 @@
 /**
  * Equations of the network: Kirchhoff's current law at each node, then one equation for each branch current and each
  * core (modified nodal analysis: Ho, Ruehli & Brennan, IEEE Trans. Circuits and Systems CAS-22, 1975). A branch with its
- * current as unknown keeps a milliohm contact beside a picofarad without losing either.
+ * current as unknown keeps a milliohm contact beside a picofarad without losing either. Where a value is stamped follows
+ * from the structure (places), where it is kept from which values are zero besides (pattern.ts).
  */
 import type { Complex } from '../math/complex.ts';
 import type { Layout } from './layout.ts';
-import { addEntry, type ComplexVector, emptyMatrix, type SparseMatrix, zeroVector } from './sparseMatrix.ts';
-import type { Ends } from './structure.ts';
+import { filled, type Pattern, type Places, patternOf, type Values } from './pattern.ts';
+import { emptyRoom, fitting, type Room } from './room.ts';
+import type { ComplexVector, SparseMatrix } from './sparseMatrix.ts';
+import type { Ends, Structure } from './structure.ts';
 import type { NetworkElement, TransformerElement, Winding } from './types.ts';
 
-/** Adds to an entry unless it is zero or the earth node's. */
-function put(matrix: SparseMatrix, row: number, column: number, re: number, im: number): void {
-  if (row < 0 || column < 0 || (re === 0 && im === 0)) return;
-  addEntry(matrix, row, column, re, im);
+/** Places in the order in which `writeValues` writes their values. */
+function placesOf({ elements, ends, branch, size }: Layout): Places {
+  const row: number[] = [];
+  const column: number[] = [];
+  const put = (i: number, j: number): void => {
+    row.push(j < 0 ? -1 : i);
+    column.push(j);
+  };
+  const putBranch = ({ from, to }: Ends, unknown: number): void => {
+    put(from, unknown);
+    put(to, unknown);
+    put(unknown, from);
+    put(unknown, to);
+    put(unknown, unknown);
+  };
+  for (const [at, { kind }] of elements.entries()) {
+    const windings = ends[at] as readonly Ends[];
+    const first = branch[at] as number;
+    const [{ from, to } = { from: -1, to: -1 }] = windings;
+    if (kind === 'admittance') {
+      put(from, from);
+      put(to, to);
+      put(from, to);
+      put(to, from);
+      continue;
+    }
+    for (const [w, each] of windings.entries()) {
+      putBranch(each, first + w);
+      if (kind !== 'transformer') continue;
+      put(first + w, first + windings.length);
+      put(first + windings.length, first + w);
+    }
+    if (kind === 'transformer') put(first + windings.length, first + windings.length);
+  }
+  return { size, row: Int32Array.from(row), column: Int32Array.from(column) };
 }
 
-function stampBranch(matrix: SparseMatrix, { from, to }: Ends, branch: number, z: Complex): void {
-  put(matrix, from, branch, 1, 0);
-  put(matrix, to, branch, -1, 0);
-  put(matrix, branch, from, 1, 0);
-  put(matrix, branch, to, -1, 0);
-  put(matrix, branch, branch, -z.re, -z.im);
+const values = { re: new Float64Array(0), im: new Float64Array(0) };
+
+function writeBranch({ re, im }: Values, at: number, z: Complex): number {
+  re[at] = 1;
+  re[at + 1] = -1;
+  re[at + 2] = 1;
+  re[at + 3] = -1;
+  re[at + 4] = -z.re;
+  im[at] = 0;
+  im[at + 1] = 0;
+  im[at + 2] = 0;
+  im[at + 3] = 0;
+  im[at + 4] = -z.im;
+  return at + 5;
 }
 
-function stampAdmittance(matrix: SparseMatrix, { from, to }: Ends, y: Complex): void {
-  put(matrix, from, from, y.re, y.im);
-  put(matrix, to, to, y.re, y.im);
-  put(matrix, from, to, -y.re, -y.im);
-  put(matrix, to, from, -y.re, -y.im);
+function writeAdmittance({ re, im }: Values, at: number, y: Complex): number {
+  re[at] = y.re;
+  re[at + 1] = y.re;
+  re[at + 2] = -y.re;
+  re[at + 3] = -y.re;
+  im[at] = y.im;
+  im[at + 1] = y.im;
+  im[at + 2] = -y.im;
+  im[at + 3] = -y.im;
+  return at + 4;
 }
 
 /** Turns are taken relative to winding 0, so that the core's unknown is the voltage induced in winding 0. */
-function stampTransformer(
-  matrix: SparseMatrix,
-  ends: readonly Ends[],
-  { windings, magnetising: y }: TransformerElement,
-  first: number,
-): void {
-  const core = first + windings.length;
+function writeTransformer({ re, im }: Values, start: number, { windings, magnetising: y }: TransformerElement): number {
   const base = windings[0]?.turns ?? 1;
+  let at = start;
   for (let w = 0; w < windings.length; w++) {
     const winding = windings[w] as Winding;
     const turns = winding.turns / base;
-    stampBranch(matrix, ends[w] as Ends, first + w, winding.z);
-    put(matrix, first + w, core, -turns, 0);
-    put(matrix, core, first + w, turns, 0);
+    at = writeBranch(values, at, winding.z);
+    re[at] = -turns;
+    re[at + 1] = turns;
+    im[at] = 0;
+    im[at + 1] = 0;
+    at += 2;
   }
-  if (y !== undefined) put(matrix, core, core, -y.re, -y.im);
+  re[at] = y === undefined ? 0 : -y.re;
+  im[at] = y === undefined ? 0 : -y.im;
+  return at + 1;
 }
 
-/** The matrix; entries of the earth node are left out, and so are zeros. */
-export function stampMatrix({ elements, ends, branch, rowStarts }: Layout): SparseMatrix {
-  const matrix = emptyMatrix(rowStarts);
-  for (let at = 0; at < elements.length; at++) {
-    const element = elements[at] as NetworkElement;
-    const windings = ends[at] as readonly Ends[];
-    if (element.kind === 'transformer') stampTransformer(matrix, windings, element, branch[at] as number);
-    else if (element.kind === 'admittance') stampAdmittance(matrix, windings[0] as Ends, element.y);
-    else stampBranch(matrix, windings[0] as Ends, branch[at] as number, element.z);
+function writeValues(elements: readonly NetworkElement[]): void {
+  let at = 0;
+  for (let e = 0; e < elements.length; e++) {
+    const element = elements[e] as NetworkElement;
+    if (element.kind === 'admittance') at = writeAdmittance(values, at, element.y);
+    else if (element.kind === 'transformer') at = writeTransformer(values, at, element);
+    else at = writeBranch(values, at, element.z);
   }
+}
+
+interface Stamping {
+  readonly places: Places;
+  /** By what is zero, the last met first. */
+  readonly patterns: Pattern[];
+}
+
+const PATTERNS = 4;
+const stampings = new WeakMap<Structure['ends'], Stamping>();
+
+/** The matrix; entries of the earth node are left out, and so are zeros. */
+export function stampMatrix(layout: Layout, room: Room = emptyRoom()): SparseMatrix {
+  const known = stampings.get(layout.ends);
+  const { places, patterns } = known ?? { places: placesOf(layout), patterns: [] };
+  if (known === undefined) stampings.set(layout.ends, { places, patterns });
+  const count = places.row.length;
+  values.re = fitting(values.re, count);
+  values.im = fitting(values.im, count);
+  writeValues(layout.elements);
+  for (let p = 0; p < patterns.length; p++) {
+    const matrix = filled(patterns[p] as Pattern, values, room);
+    if (matrix === null) continue;
+    if (p > 0) patterns.unshift(...patterns.splice(p, 1));
+    return matrix;
+  }
+  const pattern = patternOf(places, values);
+  patterns.unshift(pattern);
+  patterns.length = Math.min(patterns.length, PATTERNS);
+  const matrix = filled(pattern, values, room);
+  if (matrix === null) throw new Error('a pattern does not fit the values that it was made for');
   return matrix;
 }
 
-/** Right-hand side with one group's sources alone. */
-export function stampGroup({ elements, branch, size }: Layout, group: string): ComplexVector {
-  const b = zeroVector(size);
+/** Right-hand side with one group's sources alone, in a vector of zeros. */
+export function stampGroup({ elements, branch }: Layout, group: string, b: ComplexVector): void {
   for (let at = 0; at < elements.length; at++) {
     const element = elements[at] as NetworkElement;
     if (element.kind !== 'source' || element.group !== group) continue;
@@ -72,13 +147,10 @@ export function stampGroup({ elements, branch, size }: Layout, group: string): C
     b.re[unknown] = element.emf.re;
     b.im[unknown] = element.emf.im;
   }
-  return b;
 }
 
-/** Right-hand side with one ampere into node a and out of node b, all sources dead. */
-export function stampInjection(layout: Layout, a: number | undefined, b: number | undefined): ComplexVector {
-  const rhs = zeroVector(layout.size);
+/** Right-hand side with one ampere into node a and out of node b, all sources dead, in a vector of zeros. */
+export function stampInjection(a: number | undefined, b: number | undefined, rhs: ComplexVector): void {
   if (a !== undefined) rhs.re[a] = 1;
   if (b !== undefined) rhs.re[b] = (rhs.re[b] as number) - 1;
-  return rhs;
 }

@@ -23,8 +23,6 @@ export interface Structure {
   readonly branch: readonly number[];
   readonly ends: readonly (readonly Ends[])[];
   readonly groups: readonly string[];
-  /** Where each row of the matrix begins, with room for all that can be stamped there. */
-  readonly rowStarts: Int32Array;
   readonly size: number;
   /** The first nodes that no chain of elements ties to earth, empty when all are. */
   readonly island: readonly string[];
@@ -67,31 +65,6 @@ function islandOf(nodes: readonly string[], tied: readonly (readonly Ends[])[]):
   return first < 0 ? [] : nodes.filter((_, i) => rootOf(i + 1) === rootOf(first + 1));
 }
 
-function rowStartsOf(
-  size: number,
-  elements: readonly NetworkElement[],
-  branch: readonly number[],
-  ends: Structure['ends'],
-) {
-  const room = new Int32Array(size);
-  const make = (row: number, more: number): void => {
-    if (row >= 0) room[row] = (room[row] as number) + more;
-  };
-  for (const [at, element] of elements.entries()) {
-    const first = branch[at] as number;
-    const windings = ends[at] as readonly Ends[];
-    for (const [w, { from, to }] of windings.entries()) {
-      make(from, 2);
-      make(to, 2);
-      if (first >= 0) make(first + w, 4);
-    }
-    if (element.kind === 'transformer') make(first + windings.length, windings.length + 1);
-  }
-  const starts = new Int32Array(size + 1);
-  for (let i = 0; i < size; i++) starts[i + 1] = (starts[i] as number) + Math.min(size, room[i] as number);
-  return starts;
-}
-
 /** The structure of a network, or the id that is used twice. */
 export function structureOf(unsorted: readonly NetworkElement[]): Structure | string {
   const idAt = (at: number): string => (unsorted[at] as NetworkElement).id;
@@ -128,7 +101,6 @@ export function structureOf(unsorted: readonly NetworkElement[]): Structure | st
     branch,
     ends,
     groups: [...groupNames].sort(),
-    rowStarts: rowStartsOf(size, elements, branch, ends),
     size,
     island: islandOf(
       nodes,

@@ -1,0 +1,41 @@
+/**
+ * Arrays that serve one network after another: making them costs more than what is reckoned in them. Nothing in a room
+ * outlives the next network that is put there.
+ */
+
+const none = new Float64Array(0);
+
+export interface Room {
+  /** Entries of the matrix. */
+  re: Float64Array<ArrayBuffer>;
+  im: Float64Array<ArrayBuffer>;
+  /** Factors of rows and columns, sizes of entries. */
+  row: Float64Array<ArrayBuffer>;
+  column: Float64Array<ArrayBuffer>;
+  sizes: Float64Array<ArrayBuffer>;
+  /** What a followed plan factors into. */
+  pivotRe: Float64Array<ArrayBuffer>;
+  pivotIm: Float64Array<ArrayBuffer>;
+  lowerRe: Float64Array<ArrayBuffer>;
+  lowerIm: Float64Array<ArrayBuffer>;
+  upperRe: Float64Array<ArrayBuffer>;
+  upperIm: Float64Array<ArrayBuffer>;
+}
+
+export const emptyRoom = (): Room => ({
+  re: none,
+  im: none,
+  row: none,
+  column: none,
+  sizes: none,
+  pivotRe: none,
+  pivotIm: none,
+  lowerRe: none,
+  lowerIm: none,
+  upperRe: none,
+  upperIm: none,
+});
+
+/** The array, or a new one if it is too short. */
+export const fitting = (array: Float64Array<ArrayBuffer>, length: number): Float64Array<ArrayBuffer> =>
+  array.length < length ? new Float64Array(length) : array;
