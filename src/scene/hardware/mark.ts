@@ -28,6 +28,8 @@ export interface Mark {
   readonly length: number;
   readonly width: number;
   readonly seed?: number;
+  /** Share of the surface's length from its foot at which it begins, instead of `z`. */
+  readonly share?: number;
   /** Which surface of the part, where it has several. */
   readonly on?: string;
   /** 0 hardly to be seen, 1 plain. */

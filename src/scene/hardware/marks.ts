@@ -115,11 +115,12 @@ export const addMark = (part: Group, mark: Mark, set: Materials): Mesh => {
   const surface = mark.on === undefined ? data.surface : surfaces[mark.on];
   if (!surface) throw new RangeError(`${kind}: no surface for a ${mark.kind}`);
   const seed = mark.seed ?? 1;
+  const film = new Film(surface);
   const work: Work = {
-    film: new Film(surface),
+    film,
     mark,
     azimuth: localAzimuth(surface, mark.azimuth),
-    from: lengthAt(surface, mark.azimuth, mark.z),
+    from: mark.share === undefined ? lengthAt(surface, mark.azimuth, mark.z) : mark.share * film.total,
     contrast: mark.contrast ?? 1,
     next: stream(seed * 17 + 3),
     seed,

@@ -1,7 +1,8 @@
 /**
  * Pin insulator of brown glazed porcelain on its steel pin. Origin: centre of the pole's roof (`pole-top`, a channel
  * bolted to the face of the pole at azimuth `side`), top of the arm (`arm`, short bolt pin; `arm-steel`, long pin clamped
- * round the arm) or face of the pole (`armless`, a bracket that carries the pin out). The conductor runs along the groove,
+ * round the arm) or face of the pole (`armless`, a bracket that carries the pin out). `bare`
+ * stands on a ridge pin, which is a kind of its own. The conductor runs along the groove,
  * across `side` at right angles. Size: groove above the origin, diameter of the pole's top.
  */
 import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
@@ -60,8 +61,7 @@ const poleTopPin = (a: Assembly, base: number, radius: number): void => {
 };
 
 /** Steel bracket on the face of the pole that holds the pin upright beside it. */
-const armless = (a: Assembly, base: number): void => {
-  const out = 0.3;
+const armless = (a: Assembly, base: number, out: number): void => {
   a.add('zinc', bar([0.004, 0, -0.24], [0.004, 0, 0.06], 0.075, 0.008, [1, 0, 0]));
   for (const z of [-0.2, 0.025]) a.add('zinc', bolt([0.008, 0, z], [1, 0, 0]));
   a.add('zinc', bar([0, 0, 0.02], [out + 0.04, 0, 0.02], 0.07, 0.012));
@@ -89,15 +89,15 @@ const steelPin = (a: Assembly, base: number, depth: number): void => {
 export const pinInsulator = builder({
   kind: 'pin-insulator',
   states: ['whole', 'loose-pin'],
-  variants: ['pole-top', 'arm', 'arm-steel', 'armless'],
-  size: { groove: 0.3, poleDiameter: 0.2, armDepth: 0.115 },
+  variants: ['pole-top', 'arm', 'arm-steel', 'armless', 'bare'],
+  size: { groove: 0.3, poleDiameter: 0.2, armDepth: 0.115, out: 0.3 },
   build: (a, size, part) => {
     const base = size.groove - seat;
-    const out = part.variant === 'armless' ? 0.3 : 0;
+    const out = part.variant === 'armless' ? size.out : 0;
     if (part.variant === 'pole-top') poleTopPin(a, base, size.poleDiameter / 2);
-    else if (part.variant === 'armless') armless(a, base);
+    else if (part.variant === 'armless') armless(a, base, size.out);
     else if (part.variant === 'arm-steel') steelPin(a, base, size.armDepth);
-    else {
+    else if (part.variant === 'arm') {
       a.add('zinc', rod([0, 0, 0.008], [0, 0, base + 0.03], 0.0125, 12, 0.011));
       a.add('zinc', new CylinderGeometry(0.025, 0.034, 0.016, 20).rotateX(Math.PI / 2).translate(0, 0, 0.008));
       a.add('zinc', bolt([0, 0, -size.armDepth], [0, 0, -1]));
@@ -116,5 +116,28 @@ export const pinInsulator = builder({
       a.name('crown', [0, 0, crown]);
       a.name('pin', [0, 0, -0.03]);
     });
+  },
+});
+
+/** The channel and shank of a pole-top pin, alone; origin: centre of the pole's roof. */
+export const ridgePin = builder({
+  kind: 'ridge-pin',
+  states: ['whole', 'loose'],
+  size: { groove: 0.3, poleDiameter: 0.2 },
+  build: (a, size, part) => {
+    const tilt = new Matrix4().makeRotationX(part.state === 'loose' ? 0.16 : 0);
+    a.within(tilt, () => poleTopPin(a, size.groove - seat, size.poleDiameter / 2));
+    const face = size.poleDiameter / 2 + 0.008;
+    a.within(new Matrix4().makeTranslation(face, 0, -0.44), () =>
+      a.markable(
+        [
+          [1, 0],
+          [1, 0.42],
+        ],
+        0.0015,
+        undefined,
+        [0.005, 0.026],
+      ),
+    );
   },
 });

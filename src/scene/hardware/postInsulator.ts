@@ -8,8 +8,10 @@ import { type Assembly, builder } from './assembly.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
 import { bar, block, bolt, rod } from './shapes.ts';
 
-const tall: Readonly<Record<string, number>> = { porcelain: 0.24, polymer: 0.3 };
-const seat = 0.024;
+const tall: Readonly<Record<string, number>> = { porcelain: 0.24, polymer: 0.216 };
+const seat = 0.03;
+/** Housing of the profile shortened to this class. */
+const short = [1, 0.72] as const;
 
 const base = (a: Assembly, horizontal: boolean): void => {
   if (horizontal) {
@@ -53,9 +55,9 @@ export const postInsulator = builder({
           return;
         }
         a.add('zinc', new CylinderGeometry(0.03, 0.036, 0.05, 20).rotateX(Math.PI / 2).translate(0, 0, 0.012));
-        a.add('polymer', turnedOf('postPolymer'));
+        a.add('polymer', turnedOf('postPolymer', short));
         a.add('zinc', new CylinderGeometry(0.024, 0.026, 0.03, 20).rotateX(Math.PI / 2).translate(0, 0, h));
-        a.markable(profileOf('postPolymer'));
+        a.markable(profileOf('postPolymer', short));
         clamp(a, h + 0.012);
         a.name('groove', [0, 0, h + 0.0585]);
       });

@@ -14,10 +14,11 @@ import { guy } from './guy.ts';
 import { anchor, guyGuard, strainInsulator } from './guyParts.ts';
 import { hotLineClamp, stirrup } from './hotLineClamp.ts';
 import { lead } from './lead.ts';
+import { limb } from './limb.ts';
 import { meter } from './meter.ts';
 import { moulding } from './moulding.ts';
 import { person } from './person.ts';
-import { pinInsulator } from './pinInsulator.ts';
+import { pinInsulator, ridgePin } from './pinInsulator.ts';
 import { batteryCabinet, inverter, solarPanels } from './plants.ts';
 import { pole } from './pole.ts';
 import { poleGround } from './poleGround.ts';
@@ -58,6 +59,7 @@ const builders: readonly Builder[] = [
   house,
   inverter,
   lead,
+  limb,
   meter,
   moulding,
   neutralSpool,
@@ -71,6 +73,7 @@ const builders: readonly Builder[] = [
   postInsulator,
   recloser,
   regulator,
+  ridgePin,
   secondaryClevis,
   secondaryRack,
   serviceMast,

@@ -1,7 +1,8 @@
 /**
  * Triplex: two insulated legs twisted round a bare messenger, hung between the given points (frame of the parent), and
  * the wedge clamp that holds the messenger. Size: sag, radius of leg and messenger, pitch of the twist. The wedge clamp's
- * origin is the hook it hangs on; it points toward the span along `side`.
+ * origin is the hook it hangs on. States: `messenger-off` (the messenger ends short of its clamp, tail hanging), `worn` (a
+ * leg's jacket gone). The clamp points toward the span along `side`.
  */
 import { Vector3 } from 'three';
 import { builder } from './assembly.ts';
@@ -10,6 +11,7 @@ import { helix, wire } from './wire.ts';
 
 export const triplex = builder({
   kind: 'triplex',
+  states: ['whole', 'messenger-off', 'worn'],
   size: { sag: 0.5, leg: 0.0068, messenger: 0.0042, pitch: 0.62 },
   build: (a, size, part) => {
     const [p, q] = part.points;
@@ -19,7 +21,24 @@ export const triplex = builder({
     for (let i = 1; i < line.length; i++) length += (line[i] as Vector3).distanceTo(line[i - 1] as Vector3);
     const turns = length / size.pitch;
     const perTurn = Math.max(4, Math.min(9, Math.floor(240 / turns)));
-    a.add('aluminiumStrand', wire(line, size.messenger, 5, 0.1));
+    const bare = part.state === 'messenger-off' ? line.slice(1) : line;
+    a.add('aluminiumStrand', wire(bare, size.messenger, 5, 0.1));
+    if (part.state === 'messenger-off') {
+      const [end, next] = bare as [Vector3, Vector3];
+      const back = end.clone().sub(next).normalize();
+      const free = [end, end.clone().addScaledVector(back, 0.12), end.clone().addScaledVector(back, 0.16)];
+      free.slice(1).forEach((v, i) => {
+        v.z -= 0.05 + 0.16 * i;
+      });
+      a.add('aluminiumStrand', wire(free, size.messenger, 6, 0.1));
+    }
+    if (part.state === 'worn') {
+      const at = line[Math.floor(line.length * 0.06) + 1] as Vector3;
+      const on = (line[Math.floor(line.length * 0.06) + 2] as Vector3).clone().sub(at).normalize();
+      const up = new Vector3(0, 0, size.messenger + size.leg);
+      const ends = [0, 0.07, 0.14].map((s) => at.clone().addScaledVector(on, s).add(up));
+      a.add('aluminiumStrand', wire(ends, size.leg * 1.12, 8, 0.1));
+    }
     for (const phase of [0, Math.PI * 0.8]) {
       const leg = helix(line, size.messenger + size.leg, size.pitch, phase, perTurn);
       a.add('insulation', wire(leg, size.leg, 5));

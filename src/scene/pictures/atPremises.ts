@@ -1,32 +1,9 @@
-/** Pictures of spans, service drops and what stands at a customer's. */
+/** Pictures of service drops and what stands at a customer's. */
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
-import { conductor } from './onPole.ts';
-import { azimuthFrom, leadThrough, outwardOf, shifted, spanOf, toward } from './shared.ts';
+import { azimuthFrom, leadThrough, outwardOf, shifted, toward } from './shared.ts';
+import { spanWires } from './spans.ts';
 import type { Around, Picture, Piece } from './types.ts';
-
-/** Where a span is made up at one end: the groove of a pin, the clamp of a dead end, or its own end. */
-const endOf = (net: string | undefined, own: Point, around: Around): Point => {
-  const holder = around.world.parts.find((p) => p.nets.conductor !== undefined && p.nets.conductor === net);
-  if (holder === undefined) return own;
-  return around.point(holder.id, 'conductor') ?? own;
-};
-
-const phaseSpan: Picture = (part, around) => {
-  if (part.end === null) return [];
-  const a = endOf(part.nets.a, part.at, around);
-  const b = endOf(part.nets.b, part.end, around);
-  return [spanOf('aluminium', conductor, a, b, part.values.sagM ?? 0.5)];
-};
-
-const neutralSpan: Picture = (part, around) => {
-  if (part.end === null) return [];
-  const at = (net: string | undefined, own: Point): Point => {
-    const spool = around.world.parts.find((p) => p.nets.neutral === net && around.point(p.id, 'conductor') !== null);
-    return around.point(spool?.id, 'conductor') ?? own;
-  };
-  return [spanOf('aluminium', conductor, at(part.nets.a, part.at), at(part.nets.b, part.end), part.values.sagM ?? 0.5)];
-};
 
 const drop: Picture = (part, around) => {
   if (part.end === null) return [];
@@ -175,6 +152,48 @@ const generator: Picture = (part) => [
   },
 ];
 
+/** Main and inlet under one slide: drawn with the main on when its handle is. */
+const interlocked: Picture = (part) => {
+  const on = part.state.position === 'main' || part.state.position === 'both';
+  return [{ spec: { kind: 'panel', side: outwardOf(part), state: on ? 'main-on' : 'main-off' }, at: part.at }];
+};
+
+/** Lamp of an inverter by how it runs. */
+const running: Readonly<Record<string, string>> = {
+  following: 'following',
+  holding: 'following',
+  tripped: 'tripped',
+  stopped: 'stopped',
+};
+
+const plant = (part: Part, kind: string): Piece => ({
+  spec: { kind, side: outwardOf(part), state: running[part.state.run ?? 'stopped'] ?? 'stopped' },
+  at: part.at,
+});
+
+/** Panels lie on the slope of the roof that one sees from the line; the house: eaves 3 m, rise 2.5 m over half of 8 m. */
+const photovoltaic: Picture = (part, around) => {
+  const home = around.on(part.premises, 'house');
+  if (home === null) return [plant(part, 'inverter')];
+  const middle = shifted(home.at, -0.95 + 2.1, 0, 3 + 2.5 * (1 - 2.1 / 4) + 0.06);
+  return [
+    plant(part, 'inverter'),
+    { spec: { kind: 'solar-panels', side: 0, size: { pitch: Math.atan2(2.5, 4), columns: 4 } }, at: middle },
+  ];
+};
+
+const battery: Picture = (part) => [plant(part, 'battery')];
+
+/** Conduit from a plant down its wall and along to the panel. */
+const plantWires: Picture = (part, around) => {
+  const main = around.on(part.premises, 'main');
+  const out = around.point(part.id, 'out');
+  if (main === null || out === null) return [];
+  const wall = outwardOf(part);
+  const low = toward(shifted(main.at, 0.1, 0, -0.4), wall, 0.05);
+  return leadThrough('steel', 0.013, [out, shifted(out, 0, 0, -0.2), [low[0], out[1], low[2] - 0.3], low]);
+};
+
 const houseGround: Picture = (part, around) => {
   const hub = around.point(around.on(part.premises, 'meter')?.id, 'load');
   const out = part.at;
@@ -194,15 +213,23 @@ export const premisesBodies: Readonly<Record<string, Picture>> = {
   house,
   outbuilding,
   generator,
+  'governed-generator': generator,
+  'interlocked-main': interlocked,
+  'neutral-transfer-switch': transferSwitch,
+  'photovoltaic-plant': photovoltaic,
+  'battery-plant': battery,
 };
 
 /** Spans, drops and cords. */
 export const premisesWires: Readonly<Record<string, Picture>> = {
-  'phase-span': phaseSpan,
-  'neutral-span': neutralSpan,
+  ...spanWires,
   'service-drop': drop,
   'main-breaker': panelWires,
   'panel-cord': cord,
   'transfer-switch': switchWires,
+  'neutral-transfer-switch': switchWires,
+  'interlocked-main': panelWires,
+  'photovoltaic-plant': plantWires,
+  'battery-plant': plantWires,
   'house-ground': houseGround,
 };

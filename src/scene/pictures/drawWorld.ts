@@ -14,11 +14,34 @@ import { premisesBodies, premisesWires } from './atPremises.ts';
 import { poleWires } from './leadsOnPole.ts';
 import { lineCover } from './lineCover.ts';
 import { marksOn } from './marksOn.ts';
-import { poleBodies, poleForm } from './onPole.ts';
-import type { Around, Piece } from './types.ts';
+import { poleBodies } from './onPole.ts';
+import { drawnState, isGone } from './showsAs.ts';
+import { poleForm } from './support.ts';
+import { drawnTerminals, isLed } from './tapLeads.ts';
+import type { Around, Picture, Piece, Terminal } from './types.ts';
 
 const bodies = { ...poleBodies, ...premisesBodies };
 const wires = { ...poleWires, ...premisesWires };
+
+/** The pieces of a part, the first that can show its fault in that state; none if the part has gone. */
+const asLaid = (part: Part, pieces: readonly Piece[]): readonly Piece[] => {
+  const [first] = pieces;
+  if (first === undefined || part.faults.length === 0) return pieces;
+  const statesOf = (piece: Piece): readonly string[] => hardware[piece.spec.kind]?.states ?? [];
+  if (isGone(part, statesOf(first))) return [];
+  const bears = pieces.findIndex((piece) => drawnState(part, '', statesOf(piece)) !== '');
+  return pieces.map((piece, i) =>
+    i === bears ? { ...piece, spec: { ...piece.spec, state: drawnState(part, '', statesOf(piece)) } } : piece,
+  );
+};
+
+/** Pictures whose state is settled by themselves. */
+const settled: readonly string[] = ['ground-lead', 'ground-bond'];
+
+const piecesOf = (picture: Picture | undefined, part: Part, around: Around): readonly Piece[] => {
+  const pieces = picture?.(part, around) ?? [];
+  return settled.includes(part.kind) ? pieces : asLaid(part, pieces);
+};
 
 const ownerOf = (part: Part): string => part.pole ?? part.premises ?? part.id;
 
@@ -67,9 +90,21 @@ export const drawingOf = (set: Materials): Drawing => {
 
   const aroundOf = (world: World, built: Map<string, readonly Group[]>): Around => {
     const byId = new Map(world.parts.map((part) => [part.id, part]));
-    return {
+    const around: Around = {
       world,
       on: (owner, name) => byId.get(`${owner}.${name}`) ?? null,
+      beside: (part, kind) =>
+        world.parts.find((p) => p.kind === kind && p.id !== part.id && ownerOf(p) === ownerOf(part)) ?? null,
+      terminals: (pole) =>
+        world.parts
+          .filter((part) => part.pole === pole)
+          .flatMap((part): readonly Terminal[] =>
+            Object.entries(drawnTerminals[part.kind] ?? {}).flatMap(([terminal, point]): readonly Terminal[] => {
+              const at = around.point(part.id, point);
+              const net = part.nets[terminal];
+              return at === null || net === undefined ? [] : [{ part, net, at, led: isLed(part.kind) }];
+            }),
+          ),
       point: (id, name) => {
         for (const group of (id === undefined ? undefined : built.get(id)) ?? []) {
           const p = (group.userData as PartData).points[name];
@@ -86,6 +121,7 @@ export const drawingOf = (set: Materials): Drawing => {
       },
       lit: (part) => burning.get(part.id) === true,
     };
+    return around;
   };
 
   return {
@@ -107,7 +143,7 @@ export const drawingOf = (set: Materials): Drawing => {
       const again = world.parts.filter((part) => stale.has(ownerOf(part)));
       for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
       const draw = (part: Part, table: typeof bodies): Group[] =>
-        (table[part.kind]?.(part, around) ?? []).map((piece) => {
+        piecesOf(table[part.kind], part, around).map((piece) => {
           const group = buildPiece(piece, set);
           group.userData.body = table === bodies;
           root.add(group);
@@ -116,7 +152,9 @@ export const drawingOf = (set: Materials): Drawing => {
       for (const part of again) {
         const built = draw(part, bodies);
         const [body] = built;
-        if (body) for (const mark of marksOn(part, around)) addMark(body, mark, set);
+        if (body) {
+          for (const mark of marksOn(part, around, body.userData as PartData)) addMark(body, mark, set);
+        }
         drawn.set(part.id, built);
       }
       for (const part of again) drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...draw(part, wires)]);

@@ -1,9 +1,11 @@
 /** Pictures of the leads on a pole: from the phase down to the tank, and from tank, arrester and neutral to the rod. */
+import { faultKind } from '../../engine/catalogue/faults.ts';
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
-import { conductor, groundSide, lineAzimuth, road } from './onPole.ts';
 import { leadThrough, shifted, toward } from './shared.ts';
-import { drawnState } from './showsAs.ts';
+import { drawnState, shownOf } from './showsAs.ts';
+import { conductor, groundSide, lineAzimuth, road } from './support.ts';
+import { gearWires } from './tapLeads.ts';
 import type { Around, Picture, Piece } from './types.ts';
 
 /** On the pole where the tap leaves the main line, the lead down to the cutout comes from a clamp on that line. */
@@ -107,12 +109,24 @@ const clamp: Picture = (part, around) => {
   ];
 };
 
+/** Whether a fault that one sees has let go one end of a lead. */
+const isOff = (part: Part): boolean =>
+  part.faults.some((fault) => faultKind(fault.kind).opens.length > 0 && shownOf(fault) !== null);
+
 const tankStrap: Picture = (part, around) => {
   const lug = around.point(around.on(part.pole, 'transformer')?.id, 'ground');
   const wire = around.point(around.on(part.pole, 'neutral-spool')?.id, 'conductor');
   const z = part.at[2];
   if (!lug || !wire) return [];
   const under = lug[2] - 0.1;
+  if (isOff(part)) {
+    return leadThrough(
+      'copper',
+      0.0032,
+      [lug, shifted(lug, 0.02, 0.06, -0.09), shifted(lug, 0.05, 0.1, -0.2), shifted(lug, 0.03, 0.09, -0.42)],
+      'cut',
+    );
+  }
   return leadThrough('copper', 0.0032, [
     lug,
     shifted(lug, 0.02, 0.06, -0.09),
@@ -130,6 +144,21 @@ const upperLead: Picture = (part, around) => {
   const foot = around.point(around.on(part.pole, 'arrester')?.id, 'ground');
   const end = bond === null ? null : around.face(part.pole, groundSide, bond.at[2] + 0.1, 0.004);
   if (foot === null || end === null) return [];
+  if (isOff(part)) {
+    const up = around.face(part.pole, groundSide, foot[2] - 0.34, 0.006);
+    return leadThrough(
+      'copper',
+      0.0026,
+      [
+        end,
+        around.face(part.pole, groundSide, end[2] + 0.12, 0.004),
+        up,
+        shifted(up, 0.09, 0.05, 0.09),
+        shifted(up, 0.17, 0.06, 0.05),
+      ],
+      'cut',
+    );
+  }
   return leadThrough('copper', 0.0026, [
     foot,
     around.face(part.pole, -0.9, foot[2] - 0.03, 0.006),
@@ -208,4 +237,5 @@ export const poleWires: Readonly<Record<string, Picture>> = {
   'upper-lead': upperLead,
   'ground-bond': groundBond,
   'ground-rod': groundRod,
+  ...gearWires,
 };

@@ -1,10 +1,14 @@
 /** Marks that a laid fault or look-alike leaves on the surface of its part, in true size, on its side. */
+import { faultKind } from '../../engine/catalogue/faults.ts';
 import { sin } from '../../engine/math/elementary.ts';
 import { splitPoint } from '../../engine/world/edit.ts';
 import type { LaidFault, Part } from '../../engine/world/types.ts';
-import type { Mark } from '../hardware/marks.ts';
+import { runOf } from '../hardware/markSurface.ts';
+import type { Mark, MarkKind } from '../hardware/marks.ts';
+import type { PartData } from '../hardware/types.ts';
 import { stream } from '../materials/noise.ts';
 import { seedOf } from './shared.ts';
+import { shownOf } from './showsAs.ts';
 import type { Around } from './types.ts';
 
 const azimuths: Readonly<Record<string, number>> = { road: -Math.PI / 2, field: Math.PI / 2, source: Math.PI, load: 0 };
@@ -99,9 +103,54 @@ const marks: Readonly<Record<string, MarkOf>> = {
   }),
 };
 
-/** Marks of a part's faults; a fault without a mark shows in its part's state or not at all. */
-export const marksOn = (part: Part, around: Around): readonly Mark[] =>
+/** Marks of a fault that has no place of its own: of the kind its conditions say, in the true size of its sign. */
+const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
+  const shown = shownOf(fault);
+  const sign = faultKind(fault.kind).signs.find(({ sense }) => sense === 'see');
+  if (shown === null || sign === undefined) return [];
+  const stated = shown.states?.includes(data.state);
+  const plain = shown.mark === undefined && shown.states === undefined && shown.adds === undefined && !shown.gone;
+  const kind = shown.mark ?? (plain ? (sign.shape === 'line' ? 'crack' : 'stain') : undefined);
+  if (kind === undefined || stated) return [];
+  const on = shown.on !== undefined && shown.on in data.surfaces ? shown.on : undefined;
+  const surface = on === undefined ? data.surface : data.surfaces[on];
+  if (!surface) return [];
+  const whole = runOf(surface).at(-1) ?? 0;
+  const size = sign.size ?? 0.01;
+  const extent = Math.min(whole * 0.6, sign.extent ?? 0.1);
+  const wide =
+    kind === 'crack'
+      ? Math.max(0.0009, size * 3)
+      : kind === 'burn'
+        ? Math.max(0.008, size)
+        : widths(kind, size, extent);
+  const count = shown.count ?? 1;
+  return Array.from(
+    { length: count },
+    (_, i): Mark => ({
+      kind,
+      azimuth: sideOf(fault) + (kind === 'crust' ? 0 : 0.25 * (i - (count - 1) / 2)),
+      z: 0,
+      share: Math.min(0.96 - extent / whole, (shown.share ?? 0.3) + 0.09 * i),
+      length: extent,
+      width: wide,
+      ...(on === undefined ? {} : { on }),
+      ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
+      seed: seedOf(fault.id) + i,
+    }),
+  );
+};
+
+/** Width of a patch by its kind: what is chipped or holed is as wide as its sign, dirt goes round the body. */
+const widths = (kind: MarkKind, size: number, extent: number): number => {
+  if (kind === 'crust') return 0.3;
+  if (kind === 'chip' || kind === 'hole') return Math.max(size, extent * 0.8);
+  return Math.max(size, 0.35 * extent);
+};
+
+/** Marks of a part's faults on its built body; a fault without a mark shows in its part's state or not at all. */
+export const marksOn = (part: Part, around: Around, data: PartData): readonly Mark[] =>
   part.faults.flatMap((fault) => {
     const of = marks[fault.kind];
-    return of === undefined ? [] : [of(part, fault, around)];
+    return of === undefined ? usual(fault, data) : data.surface === null ? [] : [of(part, fault, around)];
   });

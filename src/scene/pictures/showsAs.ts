@@ -1,17 +1,115 @@
-/** What a laid fault or look-alike changes in the picture of its part: the state it is drawn in. Marks on surfaces: `markOf`. */
-import type { Part } from '../../engine/world/types.ts';
+/**
+ * How a laid fault or look-alike shows. By fault kind where one has its own picture, else by the conditions that name it rightly:
+ * the state in which its part is built, a mark on its surface, or the part not there. A fault without a sign for the eye shows
+ * nothing. Sizes are those of its sign.
+ */
+import { faultKind } from '../../engine/catalogue/faults.ts';
+import type { LaidFault, Part } from '../../engine/world/types.ts';
+import type { MarkKind } from '../hardware/mark.ts';
 
-const states: Readonly<Record<string, string>> = {
-  'tie-broken': 'broken',
-  'ground-bond-burned-off': 'burned',
-  'ground-lead-cut': 'cut',
+/** A way to show a condition. */
+export interface Shown {
+  /** States of a builder, the first that it knows. */
+  readonly states?: readonly string[];
+  readonly mark?: MarkKind;
+  /** Surface of the part, and share of it from its foot. */
+  readonly on?: string;
+  readonly share?: number;
+  /** How many such marks, spread along the surface. */
+  readonly count?: number;
+  /** The part is not drawn. */
+  readonly gone?: true;
+  /** Fresh wire or metal instead of a mark, added by the picture. */
+  readonly adds?: 'limb';
+}
+
+const byFault: Readonly<Record<string, Shown>> = {
+  'tie-broken': { states: ['broken'] },
+  'ground-bond-burned-off': { states: ['burned'] },
+  'ground-lead-cut': { states: ['cut'] },
+  'ground-lead-broken': { states: ['apart'] },
+  'arrester-disconnector-operated': { states: ['disconnected'] },
+  'arrester-failed-short': { states: ['burst'], mark: 'flash', share: 0.1 },
+  'fuse-tube-hung': { states: ['hung-up'] },
+  'guy-broken': { states: ['broken'] },
+  'limb-on-line': { adds: 'limb' },
+  'service-neutral-open': { states: ['messenger-off'] },
 };
 
-/** The state that a part's faults give its picture, else the one in which it is sound. */
-export const drawnState = (part: Part, sound: string): string => {
+const byCondition: Readonly<Record<string, Shown>> = {
+  'anchor-pulled': { states: ['pulled', 'slack'] },
+  'bond-missing': { states: ['burned'] },
+  'bracket-loose': { states: ['loose'] },
+  broken: { states: ['broken', 'spool-broken', 'burst'], mark: 'crack' },
+  'broken-strands': { states: ['frayed'] },
+  bulged: { states: ['bulged'] },
+  'burn-track': { mark: 'burn' },
+  burned: { states: ['burned'], mark: 'flash' },
+  'bushing-cracked': { mark: 'crack' },
+  chipped: { mark: 'chip' },
+  'contacts-burned': { mark: 'flash', share: 0.8 },
+  contaminated: { mark: 'crust' },
+  corroded: { mark: 'rust' },
+  cracked: { mark: 'crack' },
+  damaged: { states: ['loose', 'displaced', 'hanging', 'unlashed', 'open'] },
+  'disconnector-operated': { states: ['disconnected'] },
+  failed: { states: ['burst'] },
+  'flashed-over': { mark: 'flash' },
+  'groundline-decay': { mark: 'decay', share: 0.004 },
+  'guard-missing': { states: ['no-guard'], gone: true },
+  'hung-up': { states: ['hung-up'] },
+  'insulation-worn': { states: ['worn'] },
+  'insulator-missing': { states: ['broken'] },
+  'jaws-burned': { mark: 'flash' },
+  'lead-off': { states: ['no-ground', 'disconnected'] },
+  leaking: { mark: 'oil', on: 'tank', share: 0.36 },
+  'limb-on-line': { adds: 'limb' },
+  loose: { states: ['loose', 'tilted', 'bent', 'slack'] },
+  'loose-pin': { states: ['loose-pin', 'loose'] },
+  'moulding-missing': { states: ['missing'] },
+  missing: { states: ['missing'], gone: true },
+  'off-insulator': { states: ['gone'] },
+  'old-scar': { mark: 'scar', share: 0.44 },
+  overheated: { mark: 'flash' },
+  'polymer-cut': { mark: 'crack' },
+  rusted: { states: ['frayed'], mark: 'rust' },
+  'rust-bloom': { mark: 'rust' },
+  'season-checks': { mark: 'split', share: 0.5 },
+  'shell-rot': { mark: 'decay', share: 0.02 },
+  slack: { states: ['slack'] },
+  'split-top': { states: ['split-top'] },
+  'tie-broken': { states: ['one-leg'] },
+  tracking: { mark: 'burn' },
+  'water-stain': { mark: 'stain', share: 0.8 },
+  'woodpecker-holes': { mark: 'hole', share: 0.72, count: 2 },
+};
+
+const isVisible = (fault: LaidFault): boolean => faultKind(fault.kind).signs.some(({ sense }) => sense === 'see');
+
+/** What shows of a fault; null if the eye gets nothing of it. */
+export const shownOf = (fault: LaidFault): Shown | null => {
+  if (!isVisible(fault)) return null;
+  const own = byFault[fault.kind];
+  if (own !== undefined) return own;
+  for (const condition of faultKind(fault.kind).conditions) {
+    const shown = byCondition[condition];
+    if (shown !== undefined) return shown;
+  }
+  return {};
+};
+
+/** The state that a part's faults give its picture among those that its builder knows, else the one in which it is sound. */
+export const drawnState = (part: Part, sound: string, known?: readonly string[]): string => {
   for (const fault of part.faults) {
-    const state = states[fault.kind];
+    const state = shownOf(fault)?.states?.find((name) => known === undefined || known.includes(name));
     if (state !== undefined) return state;
   }
   return sound;
 };
+
+/** Whether a fault has taken the part away. */
+export const isGone = (part: Part, known: readonly string[]): boolean =>
+  part.faults.some((fault) => {
+    const shown = shownOf(fault);
+    return shown?.gone === true && !(shown.states ?? []).some((state) => known.includes(state));
+  });

@@ -15,12 +15,25 @@ export interface Around {
   readonly world: World;
   /** The part on a pole or premises, by the name after the dot of its id. */
   on(owner: string | null, name: string): Part | null;
+  /** Another part of the same pole or premises, by what draws it; null if there is none. */
+  beside(part: Part, kind: string): Part | null;
+  /** Terminals with a drawn point on a pole: what leads are made up to. */
+  terminals(pole: string | null): readonly Terminal[];
   /** A named point of a part as drawn, world axes; null if the part or the point is not there. */
   point(part: string | undefined, name: string): Point | null;
   /** Surface of a pole at an azimuth and height. */
   face(pole: string | null, azimuth: number, z: number, off?: number): Point;
   /** Whether lights burn in this house. */
   lit(part: Part): boolean;
+}
+
+/** A terminal where a lead can be made up. */
+export interface Terminal {
+  readonly part: Part;
+  readonly net: string;
+  readonly at: Point;
+  /** Its own leads are found by nets. */
+  readonly led: boolean;
 }
 
 export type Picture = (part: Part, around: Around) => readonly Piece[];

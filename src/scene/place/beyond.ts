@@ -8,8 +8,8 @@ import { hardware } from '../hardware/registry.ts';
 import type { PartSpec, Point } from '../hardware/types.ts';
 import type { Materials } from '../materials/materials.ts';
 import { buildPiece } from '../pictures/drawWorld.ts';
-import { conductor, poleForm } from '../pictures/onPole.ts';
 import { spanOf } from '../pictures/shared.ts';
+import { conductor, poleForm } from '../pictures/support.ts';
 
 const SPAN = 58;
 const FAR = 3;
