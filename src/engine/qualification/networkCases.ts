@@ -4,7 +4,7 @@
  */
 import { componentKind } from '../catalogue/components.ts';
 import { angleOf } from '../circuit/angleOf.ts';
-import { elementsOf } from '../circuit/elementsOf.ts';
+import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { nextInteger, type RandomState, seedFrom } from '../math/random.ts';
 import type { NetworkElement } from '../network/types.ts';
 import { withPart } from '../world/edit.ts';
@@ -23,7 +23,7 @@ export interface NetworkCase {
   readonly nominalAmperes: number;
 }
 
-/** Phase to ground of the usual system, and rated amperes of 25 kVA at 240 V. */
+/** Phase to ground of the usual system, for networks that have none; rated amperes of 25 kVA at 240 V. */
 const NOMINAL_VOLTS = 7200;
 const NOMINAL_AMPERES = 25_000 / 240;
 
@@ -53,9 +53,10 @@ const sceneCase = (world: World, id: string, input: string): NetworkCase => ({
   id,
   model: 'scene circuits',
   input,
-  elements: elementsOf(world),
+  // The very elements that are solved, current-limited sources as they came out.
+  elements: solveCircuit(world).elements,
   angles: angleOf(world),
-  nominalVolts: NOMINAL_VOLTS,
+  nominalVolts: world.given.supply.lineVolts / Math.sqrt(3),
   nominalAmperes: NOMINAL_AMPERES,
 });
 

@@ -1,0 +1,28 @@
+/** The circuits that another program is asked about are many, and differ. */
+import { expect, test } from 'vitest';
+import { randomCases, sceneCases } from '../../../src/engine/qualification/networkCases.ts';
+import { scenarios, worldOf } from './ngspiceCases.ts';
+
+test.each(scenarios)(
+  '%s is tried as it starts and in 30 seeded device states, nearly all of them different',
+  (name) => {
+    const cases = sceneCases(worldOf(name));
+    expect(cases.length).toBe(31);
+    expect(new Set(cases.map(({ elements }) => JSON.stringify(elements))).size).toBeGreaterThan(25);
+    expect(new Set(cases.map(({ id }) => id)).size).toBe(31);
+  },
+);
+
+test('200 seeded networks have 5 to 60 nodes each, and a transformer', () => {
+  const cases = randomCases();
+  expect(cases.length).toBe(200);
+  for (const { elements } of cases) {
+    const nodes = new Set(
+      elements.flatMap((e) => (e.kind === 'transformer' ? e.windings.flatMap((w) => [w.from, w.to]) : [e.from, e.to])),
+    );
+    nodes.delete('earth');
+    expect(nodes.size).toBeGreaterThanOrEqual(5);
+    expect(nodes.size).toBeLessThanOrEqual(60);
+    expect(elements.some(({ kind }) => kind === 'transformer')).toBe(true);
+  }
+});
