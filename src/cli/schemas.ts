@@ -6,6 +6,7 @@ import { checkReportSchema } from './schemas/checkReport.ts';
 import { circuitReportSchema } from './schemas/circuitReport.ts';
 import { qualifyReportSchema } from './schemas/qualifyReport.ts';
 import { replayReportSchema } from './schemas/replayReport.ts';
+import { trialReportSchema } from './schemas/trialReport.ts';
 
 const printed = (title: string, schema: z.ZodType) => (): object => {
   const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'output', target: 'draft-2020-12' });
@@ -21,4 +22,5 @@ export const schemas: Readonly<Record<string, () => object>> = {
   circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),
   qualify: printed('What loose-tie qualify --json prints', qualifyReportSchema),
   replay: printed('What loose-tie replay --json prints', replayReportSchema),
+  trial: printed('What loose-tie trial --json prints', trialReportSchema),
 };

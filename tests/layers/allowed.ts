@@ -26,7 +26,7 @@ const hazardsMay = [...mechanicsMay, 'circuit', 'mechanics'];
 const aboveActs = [...circuitMay, 'circuit', 'mechanics', 'senses', 'hazards', 'scenario'];
 const actsAndAbove = [...aboveActs, 'acts'];
 const scoreAndAbove = [...actsAndAbove, 'score'];
-const wholeEngine = [...scoreAndAbove, 'proof', 'debrief', 'record', 'qualification'];
+const wholeEngine = [...scoreAndAbove, 'trainees', 'proof', 'debrief', 'record', 'qualification'];
 
 /** The folders of the sealed engine: no DOM, Node, Phaser, XState, clock, network access, locale. */
 export const engineRooms: Readonly<Record<string, Room>> = {
@@ -43,6 +43,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   hazards: { rooms: hazardsMay, typesOf: ['scenario'] },
   acts: { rooms: aboveActs, packages: ['zod'], notTheReader: true },
   score: { rooms: actsAndAbove, notTheReader: true },
+  trainees: { rooms: scoreAndAbove, notTheReader: true },
   proof: { rooms: actsAndAbove, notTheReader: true },
   debrief: { rooms: scoreAndAbove, notTheReader: true },
   record: { rooms: scoreAndAbove, notTheReader: true },

@@ -1,6 +1,7 @@
 /**
  * Each finding against what was there and what could be known: a hit names a cause rightly after a sign of it could be perceived or
- * measured; a condition that holds by the part's own state, and one that means nothing is wrong, is right without being a hazard;
+ * measured; a condition that holds by the part's own state, one that names a fault which makes no hazard here, and one that means
+ * nothing is wrong, is right without being a hazard;
  * the rest is a false call, a clean bill for a part that bears a cause too, unless it names a look-alike there.
  */
 
@@ -53,6 +54,15 @@ const denies = (start: World, finding: Finding, causes: readonly Laid[]): boolea
       faultKind(fault.kind).conditions.includes(finding.condition),
   );
 
+/** Whether it names something wrong that lies there and is no cause of a hazard here. */
+const namesFault = (start: World, finding: Finding): boolean =>
+  faultsOf(start).some(
+    ({ on, fault }) =>
+      on === finding.on &&
+      !faultKind(fault.kind).benign &&
+      faultKind(fault.kind).conditions.includes(finding.condition),
+  );
+
 /** Judges one finding at the step where it was called. */
 const judgeOne = (
   replay: Replay,
@@ -68,7 +78,10 @@ const judgeOne = (
   const hit = named.find((laid) => perceivableFromVisited(replay, step, laid, world));
   if (hit !== undefined) return { ...base, outcome: 'hit', cause: hit.fault.id };
   if (named[0] !== undefined) return { ...base, outcome: 'not-perceivable', cause: named[0].fault.id };
-  const right = holdsByState(world, finding) || (isHealthy(finding) && !denies(replay.start, finding, causes));
+  const right =
+    holdsByState(world, finding) ||
+    namesFault(replay.start, finding) ||
+    (isHealthy(finding) && !denies(replay.start, finding, causes));
   return { ...base, outcome: right ? 'correct-no-hazard' : 'false-call', cause: null };
 };
 

@@ -1,0 +1,172 @@
+/**
+ * Named habits, each a small policy over what the engine lets it perceive. The careful one goes survey, ask, check, sound, test,
+ * brief, guard, report and hands over with sources named: it repairs nothing alone. Each careless one differs by the one
+ * habit that it is named for. Shares of lapses are our own choices.
+ */
+import { conditions } from '../catalogue/conditions.ts';
+import { aids } from '../senses/types.ts';
+import type { Stand } from '../world/types.ts';
+import { arrive, brief, guard, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
+import { askAll, checkTools, notice, type Survey, soundPoles, surveyScene } from './survey.ts';
+import type { Doing, Habit, HabitId, Scene, Self } from './types.ts';
+
+const onGround = ({ stands }: Scene): readonly Stand[] => stands.filter(({ aloft }) => aloft === null);
+const outside = (scene: Scene): readonly Stand[] => onGround(scene).filter(({ id }) => !id.endsWith('.butt'));
+
+/** Everything, from every side but the butt, in an order of one's own. */
+const everywhere = (self: Self): Survey => ({
+  stands: (scene) => self.dice.shuffled(outside(scene)),
+  sees: () => true,
+  calls: 'what-it-means',
+  stopsAfterFirst: false,
+  lapse: 0.02,
+});
+
+function* begin(self: Self): Doing {
+  yield* notice(self, yield* arrive('clear'));
+  yield* askAll(self);
+  yield { act: 'tell', who: 'dispatcher', what: 'block-reclosing' };
+  yield { act: 'listen' };
+  yield* guard();
+}
+
+function* finish(self: Self): Doing {
+  yield* brief(self);
+  yield* report(self);
+  yield { act: 'hand-over' };
+}
+
+function* careful(self: Self, extra?: (self: Self) => Doing): Doing {
+  yield* begin(self);
+  yield* surveyScene(self, everywhere(self));
+  yield* checkTools(self);
+  yield* soundPoles(self);
+  yield* testDevices(self);
+  if (extra !== undefined) yield* extra(self);
+  yield* finish(self);
+}
+
+function* rushesObvious(self: Self): Doing {
+  yield* arrive('under-line');
+  yield* workDevices(self, 3);
+  yield* workAloft(self, 2);
+  yield { act: 'close-out' };
+}
+
+function* stopsAfterFirst(self: Self): Doing {
+  yield* begin(self);
+  yield* surveyScene(self, { ...everywhere(self), stopsAfterFirst: true });
+  yield* finish(self);
+}
+
+/** Only what lies ahead from where the truck stopped: no step aside, no look behind. */
+function* neverTurnsRound(self: Self): Doing {
+  yield* begin(self);
+  const at = self.scene().people.find(({ role }) => role === 'trainee')?.at;
+  yield* surveyScene(self, {
+    ...everywhere(self),
+    stands: (scene) => scene.stands.filter(({ id }) => id === at),
+    sees: (part, stand) => part.at[1] >= stand.feet[1],
+  });
+  yield* finish(self);
+}
+
+function* callsEverything(self: Self): Doing {
+  yield* begin(self);
+  yield* surveyScene(self, { ...everywhere(self), calls: 'everything' });
+  yield* checkTools(self);
+  yield* finish(self);
+}
+
+function* neverTests(self: Self): Doing {
+  yield* begin(self);
+  yield* surveyScene(self, everywhere(self));
+  yield* checkTools(self);
+  yield* brief(self);
+  if (!(yield* workAloft(self, 3))) yield* workDevices(self, 4);
+  yield* report(self);
+  yield { act: 'hand-over' };
+}
+
+/** So many tries of whatever is on offer, a look or a call among them. */
+const tries = 30;
+function* random(self: Self): Doing {
+  const { dice } = self;
+  yield* arrive(dice.chance(0.5) ? 'clear' : 'under-line');
+  for (let i = 0; i < tries && self.scene().ended === null; i++) {
+    const part = dice.pick(self.scene().parts);
+    if (dice.chance(0.3)) yield { act: 'look', part: part.id, aid: dice.pick(aids) };
+    else if (dice.chance(0.2)) yield { act: 'call-finding', on: part.id, condition: dice.pick(conditions).id };
+    else yield dice.pick(self.offers()).act;
+  }
+  if (self.scene().ended === null) yield { act: 'hand-over' };
+}
+
+export const habits: readonly Habit[] = [
+  {
+    id: 'careful',
+    words: 'Surveys from every side, asks, checks tools, sounds, tests, briefs, guards, reports and hands over.',
+    spoils: [],
+    keeps: [],
+    does: (self) => careful(self),
+  },
+  {
+    id: 'rushes-obvious',
+    words: 'Goes straight for the device that everybody sees, then up the pole, and closes the call out.',
+    spoils: [
+      { part: 'exposure', where: 'a-fatal-cause' },
+      { part: 'order', where: 'a-hidden-cause' },
+    ],
+    keeps: [],
+    does: rushesObvious,
+  },
+  {
+    id: 'stops-after-first',
+    words: 'Ends the search with the first thing found.',
+    spoils: [{ part: 'recognition', where: 'several-causes' }],
+    keeps: [],
+    does: stopsAfterFirst,
+  },
+  {
+    id: 'never-turns-round',
+    words: 'Looks only ahead from where the truck stopped.',
+    spoils: [{ part: 'recognition', where: 'a-hidden-cause' }],
+    keeps: [],
+    does: neverTurnsRound,
+  },
+  {
+    id: 'calls-everything',
+    words: 'Calls everything that could be wrong with whatever it looks at.',
+    spoils: [{ part: 'recognition', where: 'a-cause' }],
+    keeps: [],
+    does: callsEverything,
+  },
+  {
+    id: 'never-tests',
+    words: 'Surveys as carefully, then works aloft, or at the devices, without a test.',
+    spoils: [{ part: 'exposure', where: 'a-fatal-cause' }],
+    keeps: ['recognition'],
+    does: neverTests,
+  },
+  {
+    id: 'over-controls',
+    words: 'Careful, and does every check and question over and over, with long waits.',
+    spoils: [{ part: 'service', where: 'anywhere' }],
+    keeps: ['recognition', 'order', 'control', 'exposure'],
+    does: (self) => careful(self, overControl),
+  },
+  {
+    id: 'random',
+    words: 'Does whatever is on offer, by the dice.',
+    spoils: [{ part: 'recognition', where: 'a-cause' }],
+    keeps: [],
+    does: random,
+  },
+];
+
+/** The habit of that name. */
+export const habitOf = (id: HabitId): Habit => {
+  const found = habits.find((habit) => habit.id === id);
+  if (found === undefined) throw new Error(`no habit ${id}`);
+  return found;
+};

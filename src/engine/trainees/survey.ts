@@ -1,0 +1,142 @@
+/** Looking, asking and checking: how a trainee goes round a scene. Each part of it is a choice that a habit may make otherwise. */
+import { distance } from '../math/vec3.ts';
+import type { Aid } from '../senses/types.ts';
+import type { Stand } from '../world/types.ts';
+import { allFaultsOf, meaningsOf } from './trade.ts';
+import type { Doing, Scene, SeenPart, Self, Told } from './types.ts';
+
+/** How a habit surveys. */
+export interface Survey {
+  /** Which stands on the ground are gone to; the first one is where one stands. */
+  readonly stands: (scene: Scene) => readonly Stand[];
+  /** Which of the parts near a stand are looked at. */
+  readonly sees: (part: SeenPart, stand: Stand) => boolean;
+  /** What is called of a look: what it means, or everything that could be. */
+  readonly calls: 'what-it-means' | 'everything';
+  /** Ends the survey once something has been called. */
+  readonly stopsAfterFirst: boolean;
+  /** Share of looks that attention misses. */
+  readonly lapse: number;
+}
+
+/** How sure one says to be of what one has seen well. */
+const sure = 0.9;
+/** How near a pole a conductor's end still belongs to it, metres. */
+const atPole = 4;
+
+const here = (scene: Scene): string | null => scene.people.find(({ role }) => role === 'trainee')?.at ?? null;
+
+const flat = ([x, y]: SeenPart['at']): SeenPart['at'] => [x, y, 0];
+
+/** What belongs to a stand: all on its pole with the spans that end there, or all at the premises. */
+const partsAt = (scene: Scene, stand: Stand): readonly SeenPart[] => {
+  const pole = scene.parts.find(({ id }) => id === `${stand.near}.pole`);
+  return scene.parts.filter((part) => {
+    if (part.premises === stand.near || part.pole === stand.near) return true;
+    if (pole === undefined || part.premises !== null || part.end === null) return false;
+    return [part.at, part.end].some((end) => distance(flat(end), flat(pole.at)) <= atPole);
+  });
+};
+
+/** Calls what the words mean; look-alikes are let be. Answers whether anything was called. */
+export function* callFrom(on: string, kind: string, words: string): Doing<boolean> {
+  let called = false;
+  for (const { condition, benign } of meaningsOf(kind, words)) {
+    if (benign) continue;
+    const told: Told = yield { act: 'call-finding', on, condition, confidence: sure };
+    called ||= told.done;
+  }
+  return called;
+}
+
+/** Calls what was noticed without a look. */
+export function* notice(self: Self, { events }: Told): Doing {
+  for (const { event, on, words } of events) {
+    const part = self.scene().parts.find(({ id }) => id === on);
+    if (event === 'seen' && part !== undefined) yield* callFrom(part.id, part.kind, words);
+  }
+}
+
+function* callAll(on: string, kind: string): Doing<boolean> {
+  for (const condition of allFaultsOf(kind)) yield { act: 'call-finding', on, condition, confidence: sure };
+  return true;
+}
+
+/** Looks at a part with the glass, and by lamp where it is too dark for that. */
+function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing<boolean> {
+  let words = '';
+  let { events }: Told = yield { act: 'look', part: part.id, aid: first };
+  words += events.map((event) => event.words).join(' ');
+  if (/too dark/.test(words)) {
+    ({ events } = (yield { act: 'look', part: part.id, aid: 'lamp' }) as Told);
+    words += events.map((event) => event.words).join(' ');
+  }
+  return calls === 'everything' ? yield* callAll(part.id, part.kind) : yield* callFrom(part.id, part.kind, words);
+}
+
+/** Asks everybody who answers from here everything that they answer. */
+export function* askAll(self: Self): Doing {
+  const offers = self.offers().filter(({ act }) => act.act === 'ask');
+  for (const { act } of offers) {
+    const known = self.scene().knowledge.tests.length;
+    yield act;
+    for (const { on, result } of self.scene().knowledge.tests.slice(known)) {
+      const part = self.scene().parts.find(({ id }) => id === on);
+      if (part !== undefined) yield* callFrom(on, part.kind, result);
+    }
+  }
+}
+
+/** Goes round the stands, looks and calls; answers whether anything was called. */
+export function* surveyScene(self: Self, survey: Survey): Doing<boolean> {
+  let called = false;
+  for (const stand of survey.stands(self.scene())) {
+    if (here(self.scene()) !== stand.id) yield* notice(self, yield { act: 'go', to: stand.id });
+    if (self.scene().paper.findings.length > 0 && survey.stopsAfterFirst) return true;
+    const atPremises = self.scene().parts.some(({ premises }) => premises === stand.near);
+    for (const part of partsAt(self.scene(), stand).filter((each) => survey.sees(each, stand))) {
+      if (self.dice.chance(survey.lapse)) continue;
+      const found = yield* lookAtPart(part, atPremises ? 'eyes' : 'glass', survey);
+      called ||= found;
+      if (called && survey.stopsAfterFirst) return true;
+    }
+    if (atPremises) yield* askAll(self);
+    if (self.scene().paper.findings.length > 0 && survey.stopsAfterFirst) return true;
+  }
+  return called;
+}
+
+/** Reads, wipes, self-tests every tool in every way that it can be checked, and calls what shows. */
+export function* checkTools(self: Self): Doing {
+  for (const { act } of self.offers().filter((offer) => offer.act.act === 'check-tool')) {
+    if (act.act !== 'check-tool') continue;
+    const { events }: Told = yield act;
+    const tool = self.scene().tools.find(({ id }) => id === act.tool);
+    if (tool !== undefined) yield* callFrom(tool.id, `tool:${tool.kind}`, events.map(({ words }) => words).join(' '));
+  }
+}
+
+/** Whether something was called on a pole or what hangs on it. */
+export const isSuspect = (scene: Scene, pole: string | null): boolean =>
+  scene.paper.findings.some(({ on }) => {
+    const part = scene.parts.find(({ id }) => id === on);
+    if (part === undefined || part.premises !== null) return false;
+    return part.pole === pole || part.pole === null;
+  });
+
+/** At the butt of each pole on which nothing was found from outside: look up, sound, prod. */
+export function* soundPoles(self: Self): Doing {
+  for (const stand of self.scene().stands.filter(({ id, aloft }) => aloft === null && id.endsWith('.butt'))) {
+    const pole = stand.near;
+    if (pole === null || isSuspect(self.scene(), pole)) continue;
+    yield { act: 'go', to: stand.id };
+    const part = self.scene().parts.find(({ id }) => id === `${pole}.pole`);
+    if (part === undefined) continue;
+    for (const way of ['sound', 'prod'] as const) {
+      const told: Told = yield { act: way, pole };
+      for (const { on, words } of told.events)
+        yield* callFrom(on ?? part.id, self.scene().parts.find(({ id }) => id === on)?.kind ?? part.kind, words);
+      if (isSuspect(self.scene(), pole)) break;
+    }
+  }
+}

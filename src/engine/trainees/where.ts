@@ -1,0 +1,45 @@
+/** In which scenes a habit can show at all, told by the causes that lie there and from where their signs can be made out. */
+import { act } from '../acts/act.ts';
+import type { Act } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { hazardsIn } from '../hazards/hazardsIn.ts';
+import { laidIn } from '../score/known.ts';
+import { signsFrom } from '../senses/signsFrom.ts';
+import { aids } from '../senses/types.ts';
+import { trainee } from '../world/edit.ts';
+import type { World } from '../world/types.ts';
+import type { Where } from './types.ts';
+
+const known = new WeakMap<World, readonly Where[]>();
+
+/** All that hold of a scene. */
+export const whereIn = (world: World): readonly Where[] => {
+  const have = known.get(world) ?? derive(world);
+  known.set(world, have);
+  return have;
+};
+
+const arriving: readonly Act[] = [{ act: 'acknowledge' }, { act: 'park', at: 'clear' }];
+
+const derive = (world: World): readonly Where[] => {
+  const behind = new Set(hazardsIn(world).flatMap(({ causes }) => causes));
+  const causes = laidIn(world).filter(({ fault }) => behind.has(fault.id));
+  const arrived = arriving.reduce((now, each) => act(now, each).world, world);
+  const first = trainee(arrived).at;
+  const seen = new Set(
+    (first === null ? [] : aids).flatMap((aid) =>
+      signsFrom(arrived, first ?? '', aid)
+        .filter(({ perceived }) => perceived)
+        .map(({ fault }) => fault),
+    ),
+  );
+  const isHidden = causes.some(({ fault }) => !seen.has(fault.id));
+  const isFatal = causes.some(({ fault }) => faultKind(fault.kind).severity === 'fatal');
+  return [
+    'anywhere',
+    ...(isFatal ? (['a-fatal-cause'] as const) : []),
+    ...(causes.length > 0 ? (['a-cause'] as const) : []),
+    ...(causes.length > 1 ? (['several-causes'] as const) : []),
+    ...(isHidden ? (['a-hidden-cause'] as const) : []),
+  ];
+};
