@@ -1,36 +1,9 @@
 /** The start: one sheet with what can be done, in plain words, the caution and the settings. */
 import { useRef } from 'preact/hooks';
+import { Library } from './Library.tsx';
 import { Caution } from './parts/Caution.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
 import type { Desk, SidePage } from './types.ts';
-
-const grades: Readonly<Record<number, string>> = {
-  1: 'one hazard at a time',
-  2: 'several, one hides another',
-  3: 'everything at once',
-};
-
-const Library = ({ desk }: { desk: Desk }) => (
-  <ul class="library">
-    {desk.library.map((offered) => {
-      const { id, title, grade, teaches, call } = offered.scenario;
-      return (
-        <li key={id}>
-          <div>
-            <h3>{title}</h3>
-            <p class="meta">
-              Grade {grade}: {grades[grade]}. {call.place}.
-            </p>
-            <p>{teaches}</p>
-          </div>
-          <button type="button" class="primary" onClick={() => desk.take(offered)}>
-            Take this drill<span class="sr-only">: {title}</span>
-          </button>
-        </li>
-      );
-    })}
-  </ul>
-);
 
 const KeptDrill = ({ desk }: { desk: Desk }) => {
   const kept = desk.keptDrill.value;
