@@ -3,9 +3,11 @@ import type { Replay } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { JudgedExposure, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
+import { briefingLines } from './briefing.ts';
 import { caution } from './caution.ts';
 import { hazardCards } from './hazardCards.ts';
 import { confidenceLines, numbersOf } from './numbers.ts';
+import { orderPicture } from './orderPicture.ts';
 import { quantitiesText } from './quantities.ts';
 import { timelineOf } from './timeline.ts';
 import type { Debrief, HazardCard } from './types.ts';
@@ -112,6 +114,8 @@ export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us')
       lines: exposureLines(exposure, system),
     })),
     lookAlikes: score.lookAlikes.map((each) => lookAlikeLine(replay, each)),
+    order: orderPicture(replay, score),
+    briefing: briefingLines(replay, score),
     parts: score.parts.map(({ name, value, says }) => ({
       name,
       value,

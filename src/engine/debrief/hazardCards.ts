@@ -5,11 +5,12 @@ import { faultKind } from '../catalogue/faults.ts';
 import type { FaultKind, Mechanism } from '../catalogue/types.ts';
 import type { Hazard } from '../hazards/types.ts';
 import type { JudgedCause, Score } from '../score/types.ts';
+import { aids } from '../senses/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { quantitiesText } from './quantities.ts';
-import type { HazardCard } from './types.ts';
+import type { HazardCard, Place } from './types.ts';
 import { capital, nameOf, placeOf, sentence } from './words.ts';
 
 /** Aids from the simplest that tells most to the one that tells least. */
@@ -43,6 +44,12 @@ const placeWords = (world: World, { stand, aid, sign }: Vantage): string => {
   const how = aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
   return `${capital(where === undefined ? how : `${where}, ${how}`)}: \u201c${sign}\u201d`;
 };
+
+const goThere = (world: World, vantage: Vantage): Place => ({
+  stand: standById(world, vantage.stand)?.id ?? null,
+  aid: aids.find((aid) => aid === vantage.aid) ?? null,
+  words: placeWords(world, vantage),
+});
 
 const meetingWords: Readonly<Record<Mechanism, string>> = {
   contact: 'Touching',
@@ -108,7 +115,9 @@ const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSyst
     severity: kind.severity,
     found: cause.found,
     when: whenWords(cause),
+    on: cause.on,
     couldBeSeen: best(cause.perceivableFrom).map((vantage) => placeWords(world, vantage)),
+    places: best(cause.perceivableFrom).map((vantage) => goThere(world, vantage)),
     wouldDo: [kind.harm, ...worstOfEach(hazards, cause.on).map((hazard) => hazardWords(world, hazard, system))],
     controls: controlWords(kind, new Set(held.map(({ control }) => control))),
     rule: kind.source,

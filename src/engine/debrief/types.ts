@@ -9,14 +9,47 @@ export interface TimelineRow {
   readonly kind: 'act' | 'finding' | 'exposure' | 'event';
 }
 
+/** From where, with what, a sign of a cause could have been made out, to go there and look. */
+export interface Place {
+  /** Null: it is told by a tool, a question or a test, not from a stand. */
+  readonly stand: string | null;
+  readonly aid: 'eyes' | 'lamp' | 'glass' | null;
+  readonly words: string;
+}
+
+/** One cause in the picture of order; minutes, null where it never came to that. */
+export interface OrderLane {
+  readonly cause: string;
+  readonly title: string;
+  readonly part: string;
+  readonly perceived: number | null;
+  readonly called: number | null;
+  readonly met: number | null;
+  readonly metStep: number | null;
+  /** A sign of it had been perceived before an act came near its hazards. */
+  readonly known: boolean;
+  readonly exposures: readonly { readonly minute: number; readonly step: number; readonly fatal: boolean }[];
+}
+
+export interface OrderPicture {
+  readonly minutes: number;
+  readonly handsOn: number | null;
+  readonly briefings: readonly number[];
+  readonly lanes: readonly OrderLane[];
+}
+
 export interface HazardCard {
   readonly cause: string;
   readonly title: string;
   readonly part: string;
+  /** Id of the part or tool. */
+  readonly on: string;
   readonly severity: Severity;
   readonly found: boolean;
   readonly when: string;
   readonly couldBeSeen: readonly string[];
+  /** The same, to go there. */
+  readonly places: readonly Place[];
   readonly wouldDo: readonly string[];
   readonly controls: readonly string[];
   readonly rule: string;
@@ -38,6 +71,8 @@ export interface Debrief {
     readonly lines: readonly string[];
   }[];
   readonly lookAlikes: readonly string[];
+  readonly order: OrderPicture;
+  readonly briefing: readonly string[];
   readonly parts: readonly { readonly name: string; readonly value: number | null; readonly says: readonly string[] }[];
   readonly numbers: readonly string[];
   /** Which weights it was judged by. */

@@ -115,7 +115,7 @@ export const habits: readonly Habit[] = [
     words: 'Goes straight for the device that everybody sees, then up the pole, and closes the call out.',
     spoils: [
       { part: 'exposure', where: 'a-fatal-cause' },
-      { part: 'order', where: 'a-hidden-cause' },
+      { part: 'order', where: 'several-causes' },
     ],
     keeps: [],
     does: rushesObvious,

@@ -3,7 +3,7 @@ import { act } from '../acts/act.ts';
 import type { Act } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
-import { laidIn } from '../score/known.ts';
+import { laidIn, perceivableFrom } from '../score/known.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
 import { trainee } from '../world/edit.ts';
@@ -19,6 +19,9 @@ export const whereIn = (world: World): readonly Where[] => {
   return have;
 };
 
+/** Ways to tell that put hands, hammer or stick on something: a careful one may rightly stay away. */
+const needsHands: readonly string[] = ['measure', 'sound', 'prod'];
+
 const arriving: readonly Act[] = [{ act: 'acknowledge' }, { act: 'park', at: 'clear' }];
 
 const derive = (world: World): readonly Where[] => {
@@ -33,13 +36,15 @@ const derive = (world: World): readonly Where[] => {
         .map(({ fault }) => fault),
     ),
   );
-  const isHidden = causes.some(({ fault }) => !seen.has(fault.id));
+  const vantages = perceivableFrom(world);
+  const told = causes.filter((laid) => vantages(laid).some(({ aid }) => !needsHands.includes(aid)));
+  const isHidden = told.some(({ fault }) => !seen.has(fault.id));
   const isFatal = causes.some(({ fault }) => faultKind(fault.kind).severity === 'fatal');
   return [
     'anywhere',
     ...(isFatal ? (['a-fatal-cause'] as const) : []),
     ...(causes.length > 0 ? (['a-cause'] as const) : []),
-    ...(causes.length > 1 ? (['several-causes'] as const) : []),
+    ...(told.length > 1 ? (['several-causes'] as const) : []),
     ...(isHidden ? (['a-hidden-cause'] as const) : []),
   ];
 };

@@ -1,0 +1,44 @@
+/** The job briefing held against what is there: subjects gone through, who heard it, which causes stood on it with a control that works. */
+import type { Replay } from '../acts/types.ts';
+import { briefingTopics } from '../catalogue/controls.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import type { Score } from '../score/types.ts';
+import { personById } from '../world/edit.ts';
+import { nameOf } from './words.ts';
+
+const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
+  hazards: 'hazards of the job',
+  procedures: 'work procedures',
+  precautions: 'special precautions',
+  'energy-controls': 'energy source controls',
+  'protective-equipment': 'protective equipment',
+};
+
+/** Ids of findings that named a cause rightly, by cause. */
+const namedBy = (score: Score, cause: string): readonly string[] =>
+  score.findings.filter((each) => each.outcome === 'hit' && each.cause === cause).map(({ finding }) => finding);
+
+/** Lines on the briefing, one sentence each. */
+export const briefingLines = (replay: Replay, score: Score): readonly string[] => {
+  const { briefings, plans } = replay.end.paper;
+  const last = briefings.at(-1);
+  if (last === undefined) {
+    return score.controls.length === 0 ? [] : ['No job briefing was held before the work.'];
+  }
+  const left = briefingTopics.filter((topic) => !last.topics.includes(topic));
+  const heard = last.heard.filter((id) => id !== 'trainee').map((id) => personById(replay.end, id)?.name ?? id);
+  const planned = score.causes.map((cause) => {
+    const findings = namedBy(score, cause.cause);
+    const mine = plans.filter(({ finding }) => finding !== null && findings.includes(finding));
+    return { cause, works: mine.some(({ control }) => faultKind(cause.kind).controls.includes(control)), mine };
+  });
+  const without = planned.filter(({ works }) => !works);
+  return [
+    `Held at minute ${last.minute}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map((topic) => topicWords[topic]).join(', ')}`}.`,
+    `Of ${score.causes.length === 1 ? 'one cause' : `${score.causes.length} causes`} of hazards, ${planned.length - without.length} stood on the sheet with a control that works against it.`,
+    ...without.map(
+      ({ cause, mine }) =>
+        `${mine.length === 0 ? 'No control planned for' : 'What was planned does not hold'}: ${faultKind(cause.kind).name} (${nameOf(replay.start, cause.on)}).`,
+    ),
+  ];
+};
