@@ -16,6 +16,9 @@ export const dispatcherMinutes = 2;
 
 const carries = (part: Part): boolean => branchesOf(part).some((branch) => branch.type === 'series');
 
+/** Devices that a clearance can be asked for. */
+export const isolatingDevices = (world: World): readonly Part[] => world.parts.filter(isolating);
+
 /** What the dispatcher says to a request that is due, and whether it is given; null when none is due now. */
 export function answerClearance(
   world: World,
@@ -74,7 +77,7 @@ export const clearance: ActKind<'clearance'> = {
     );
   },
   offers: (world) =>
-    world.parts.filter(isolating).flatMap((part) => [
+    isolatingDevices(world).flatMap((part) => [
       {
         act: { act: 'clearance', step: 'request', device: part.id },
         label: `Ask the dispatcher for a clearance on the ${part.name}`,

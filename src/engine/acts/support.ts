@@ -35,6 +35,18 @@ function runOf(world: World, part: Part): ReadonlySet<string> {
   return new Set(world.parts.filter((other) => conductor(other) && onNet(other)).map(({ id }) => id));
 }
 
+/** Runs that arms hold now: held conductors that share metal hang on one arm. */
+function armsInUse(world: World): number {
+  const nets: Set<string>[] = [];
+  for (const { nets: mine } of world.parts.filter(({ supported }) => supported)) {
+    const names = Object.values(mine);
+    const joined = nets.filter((group) => names.some((net) => group.has(net)));
+    for (const group of joined) nets.splice(nets.indexOf(group), 1);
+    nets.push(new Set([...names, ...joined.flatMap((group) => [...group])]));
+  }
+  return nets.length;
+}
+
 export const support: ActKind<'support'> = {
   minutes: () => 5,
   refuse: (world, act) => {
@@ -45,6 +57,8 @@ export const support: ActKind<'support'> = {
     if (!standHere(world)?.aloft) return 'that is done aloft';
     if (pointsHere(world, part).length === 0) return 'it is not at this pole';
     if (supportsOf(world).length === 0) return 'there is nothing on the truck to hold it with';
+    if (runOf(world, part).size < 2) return 'it ends at this pole, there is no tie to hold it for';
+    if (act.on && !part.supported && armsInUse(world) >= supportsOf(world).length) return 'the arm is in use';
     return part.supported === act.on ? (act.on ? 'it is held already' : 'nothing holds it but its tie') : null;
   },
   apply: (world, act) => {

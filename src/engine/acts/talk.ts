@@ -42,7 +42,7 @@ export function beyondVoice(world: World, id: string): string | null {
 /** Signs that an answer gives away: of sense 'ask' and on that topic, on parts of those premises (or none: on the line). */
 const signsAsked = (world: World, person: Person, about: string): Knowledge['tests'] =>
   world.parts
-    .filter((part) => person.role !== 'customer' || part.premises === person.premises)
+    .filter((part) => part.premises === person.premises)
     .flatMap((part) =>
       part.faults.flatMap((fault) =>
         faultKind(fault.kind)
