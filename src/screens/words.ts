@@ -2,7 +2,13 @@
 
 import type { WorldEvent } from '../engine/acts/types.ts';
 import { componentKind } from '../engine/catalogue/components.ts';
-import { conditions, conditionsFor, toolConditions } from '../engine/catalogue/conditions.ts';
+import {
+  conditions,
+  conditionsFor,
+  personConditions,
+  siteConditions,
+  toolConditions,
+} from '../engine/catalogue/conditions.ts';
 import type { ConditionKind } from '../engine/catalogue/types.ts';
 import { findPart, personById, toolById } from '../engine/world/edit.ts';
 import type { World } from '../engine/world/types.ts';
@@ -53,11 +59,17 @@ export const callables = (world: World): readonly { readonly id: string; readonl
   ...['guards', 'ticket', 'site'].map((id) => ({ id, label: others[id] ?? id })),
 ];
 
+/** What is called on a tool, somebody, the site; on the ticket or the guards anything may be. */
+const around = (world: World, id: string): readonly string[] => {
+  if (toolById(world, id) !== null) return toolConditions;
+  if (personById(world, id) !== null) return personConditions;
+  return id === 'site' ? siteConditions : conditions.map((each) => each.id);
+};
+
 /** The trade's list for such a thing; anything may also be missing. */
 export const conditionsOn = (world: World, id: string): readonly ConditionKind[] => {
   const part = findPart(world, id);
-  if (part === null && toolById(world, id) === null) return conditions;
-  const allowed = part === null ? toolConditions : conditionsFor(part.kind).map((each) => each.id);
+  const allowed = part === null ? around(world, id) : conditionsFor(part.kind).map((each) => each.id);
   return conditions.filter((each) => each.id === 'missing' || allowed.includes(each.id));
 };
 

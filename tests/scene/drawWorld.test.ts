@@ -148,7 +148,7 @@ describe('what is put out', () => {
     const props = propsOf(set);
     props.follow(world, 'p2.road');
     const before = props.root.children.length;
-    props.follow({ ...world, guards: { chocks: true, cones: true, keepOut: true } }, 'p2.road');
+    props.follow({ ...world, guards: { ...world.guards, chocks: true, cones: true, keepOut: true } }, 'p2.road');
     expect(props.root.children.length).toBeGreaterThan(before + 10);
     props.follow(world, 'p2.road');
     expect(props.root.children.length).toBe(before);

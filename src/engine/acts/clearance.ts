@@ -6,6 +6,7 @@ import { branchesOf } from '../circuit/elementsOf.ts';
 import { findPart } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 import { acknowledged } from './acknowledge.ts';
+import { circuitSaid } from './dispatcher.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { isolating } from './switching.ts';
 import { holdTag } from './tag.ts';
@@ -32,7 +33,7 @@ export function answerClearance(
     const words = `The request for the ${device.name} is here. Report when it is open and tagged.`;
     return waited === dispatcherMinutes ? { world, events: [event('said', 'dispatcher', words)] } : null;
   }
-  const words = `${device.name}, ${world.given.supply.circuit}: open and tagged. The clearance is yours.`;
+  const words = `${device.name}, ${circuitSaid(world)}: open and tagged. The clearance is yours.`;
   return {
     world: {
       ...world,
@@ -70,7 +71,7 @@ export const clearance: ActKind<'clearance'> = {
           'said',
           'dispatcher',
           request
-            ? `You ask for a clearance on the ${name}, ${world.given.supply.circuit}. Stand by.`
+            ? `You ask for a clearance on the ${name}, ${world.given.supply.circuit}. ${circuitSaid(world)}, stand by.`
             : `Clearance on the ${name}, ${world.given.supply.circuit}, is released. The device is yours.`,
         ),
       ],

@@ -3,12 +3,17 @@ import { toolKind } from '../catalogue/tools.ts';
 import type { Minutes } from '../units/quantities.ts';
 import type { Person, Site, Tool, World } from '../world/types.ts';
 import { answerClearance } from './clearance.ts';
+import { switchingDue } from './dispatcher.ts';
 import { besideTruck } from './go.ts';
+import { eventsDue, storm, worsening } from './happenings.ts';
 import { event } from './kind.ts';
 import type { WorldEvent } from './types.ts';
 
 /** Minutes after which a wiped stick is wet again where everything is (estimate). */
 export const wetAgainAfter: Minutes = 30;
+/** The same where it rains or snows (estimate). */
+export const wetAgainInRain: Minutes = 10;
+const rains = ['rain', 'snow', 'ice'];
 /** Wetness of the place from which tools get wet (estimate; 0 dry, 1 streaming). */
 export const wetsTools = 0.5;
 
@@ -50,8 +55,28 @@ function weatherWords(before: Site, after: Site): readonly string[] {
   if (after.wetness !== before.wetness) {
     words.push(after.wetness > before.wetness ? 'Everything gets wetter.' : 'Surfaces begin to dry.');
   }
+  if (after.windMs !== before.windMs) words.push(after.windMs > before.windMs ? 'The wind rises.' : 'The wind drops.');
+  if (after.precipitation !== before.precipitation) words.push(falling[after.precipitation]);
+  if (after.flooded !== before.flooded) {
+    words.push(after.flooded ? 'Water stands on the ground now.' : 'The water runs off.');
+  }
+  if (after.traffic !== before.traffic) words.push(passing[after.traffic]);
   return words;
 }
+
+const falling: Readonly<Record<Site['precipitation'], string>> = {
+  none: 'It stops coming down.',
+  drizzle: 'It begins to drizzle.',
+  rain: 'It begins to rain.',
+  snow: 'It begins to snow.',
+  ice: 'It rains and freezes on everything.',
+};
+
+const passing: Readonly<Record<Site['traffic'], string>> = {
+  none: 'The road falls quiet.',
+  light: 'A car passes now and then.',
+  heavy: 'Traffic passes all the time.',
+};
 
 function arrivals(world: World): Happening {
   const due = world.people.filter((person) => person.at === null && person.arrivesAt === world.clock.minute);
@@ -69,11 +94,12 @@ function dispatcher(world: World): Happening {
 }
 
 function wetting(world: World): Happening {
-  if (world.site.wetness < wetsTools) return { world, events: [] };
+  const rain = rains.includes(world.site.precipitation);
+  if (world.site.wetness < wetsTools && !rain) return { world, events: [] };
   const wets = (tool: Tool): boolean =>
     !tool.wet &&
     toolKind(tool.kind).barrier === 'stick' &&
-    world.clock.minute - (tool.checks.wipe?.minute ?? 0) >= wetAgainAfter;
+    world.clock.minute - (tool.checks.wipe?.minute ?? 0) >= (rain ? wetAgainInRain : wetAgainAfter);
   if (!world.tools.some(wets)) return { world, events: [] };
   return {
     world: { ...world, tools: world.tools.map((tool) => (wets(tool) ? { ...tool, wet: true } : tool)) },
@@ -81,6 +107,6 @@ function wetting(world: World): Happening {
   };
 }
 
-const happenings = [weather, arrivals, dispatcher, wetting];
+const happenings = [weather, storm, eventsDue, worsening, arrivals, switchingDue, dispatcher, wetting];
 
 const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);

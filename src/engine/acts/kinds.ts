@@ -14,9 +14,11 @@ import type { ActKind } from './kind.ts';
 import { listen } from './listen.ts';
 import { look } from './look.ts';
 import { operate } from './operate.ts';
+import { order } from './order.ts';
 import { owner } from './owner.ts';
 import { plan, withdrawPlan } from './plan.ts';
 import { repair } from './repair.ts';
+import { assign, send } from './send.ts';
 import { prod, sound } from './soundPole.ts';
 import { support } from './support.ts';
 import { tag } from './tag.ts';
@@ -48,6 +50,9 @@ export const kinds: { readonly [N in ActName]: ActKind<N> } = {
   owner,
   tag,
   clearance,
+  order,
+  send,
+  assign,
   ground,
   unground,
   'count-grounds': countGrounds,

@@ -1,5 +1,6 @@
 /** Sounding the pole with a hammer all round, prodding it at the ground line. */
 import { faultKind } from '../catalogue/faults.ts';
+import { toolKind } from '../catalogue/tools.ts';
 import { findPart } from '../world/edit.ts';
 import type { Knowledge, Part, World } from '../world/types.ts';
 import { type ActKind, event, type Outcome, outcome } from './kind.ts';
@@ -16,9 +17,15 @@ const poleOf = (world: World, pole: string): Part | null => findPart(world, `${p
 
 const poles = (world: World): readonly Part[] => world.parts.filter(({ id, pole }) => id === `${pole}.pole`);
 
-function refuse(world: World, pole: string): string | null {
+const lacking: Readonly<Record<Way, string>> = {
+  sound: 'there is no hammer on the truck',
+  prod: 'there is no prod on the truck',
+};
+
+function refuse(world: World, way: Way, pole: string): string | null {
   const part = poleOf(world, pole);
   if (!part) return 'there is no such pole';
+  if (!world.tools.some((tool) => toolKind(tool.kind).testsPole === way)) return lacking[way];
   return besidePart(world, part) ?? (standHere(world)?.aloft ? 'that is done from the ground' : null);
 }
 
@@ -44,7 +51,7 @@ function apply(world: World, way: Way, pole: string): Outcome {
 
 export const sound: ActKind<'sound'> = {
   minutes: () => 2,
-  refuse: (world, act) => refuse(world, act.pole),
+  refuse: (world, act) => refuse(world, 'sound', act.pole),
   apply: (world, act) => apply(world, 'sound', act.pole),
   offers: (world) =>
     poles(world).map((part) => ({
@@ -57,7 +64,7 @@ export const sound: ActKind<'sound'> = {
 
 export const prod: ActKind<'prod'> = {
   minutes: () => 2,
-  refuse: (world, act) => refuse(world, act.pole),
+  refuse: (world, act) => refuse(world, 'prod', act.pole),
   apply: (world, act) => apply(world, 'prod', act.pole),
   offers: (world) =>
     poles(world).map((part) => ({

@@ -1,8 +1,11 @@
 /** Asking and telling: the dispatcher by radio, the caller by telephone, customers at their doors. */
 import { faultKind } from '../catalogue/faults.ts';
-import { personById, trainee } from '../world/edit.ts';
+import { misnamed } from '../hazards/readiness.ts';
+import { distance } from '../math/vec3.ts';
+import { personById, standById, trainee } from '../world/edit.ts';
 import type { Knowledge, Person, Role, World } from '../world/types.ts';
 import { acknowledged } from './acknowledge.ts';
+import { answerOf, circuitSaid, topicsOf, withReclosing } from './dispatcher.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot, standHere } from './presence.ts';
 
@@ -12,6 +15,8 @@ export const reports = {
     backfeed: 'A customer’s own source holds the tap alive.',
     'cause-found': 'The cause of the outage, as found.',
     'block-reclosing': 'Block the reclosing of the upstream device.',
+    'unblock-reclosing': 'Restore the reclosing of the upstream device.',
+    'correct-number': 'The numbers on the pole say another circuit than you; match them before you order anything.',
     'stays-out': 'One service stays out, tagged, until it is made right.',
     'public-danger': 'There is danger to the public here; it is guarded.',
     restored: 'The tap is back in service.',
@@ -19,6 +24,8 @@ export const reports = {
   customer: {
     'keep-away': 'Keep away from the pole and the line.',
     'own-source': 'Your own source feeds into the line; it may only run behind transfer equipment.',
+    'keep-set-off': 'Leave your own set off while we work.',
+    'shut-dog-in': 'Shut the dog in while we work.',
     'stays-out': 'Your service stays out until that is made right.',
     restored: 'Your service is back.',
   },
@@ -26,6 +33,14 @@ export const reports = {
 
 const reportsTo = (person: Person): Readonly<Record<string, string>> =>
   person.role === 'dispatcher' ? reports.dispatcher : person.role === 'customer' ? reports.customer : {};
+
+/** How far a raised voice carries along a road (estimate). */
+const callM = 60;
+
+const withinCall = (world: World, { at, role }: Person): boolean => {
+  const [here, there] = [standHere(world), at === null ? null : standById(world, at)];
+  return role !== 'dog' && here !== null && there !== null && distance(here.feet, there.feet) <= callM;
+};
 
 /** Why somebody cannot be spoken with from here; null when one can. */
 export function beyondVoice(world: World, id: string): string | null {
@@ -36,32 +51,38 @@ export function beyondVoice(world: World, id: string): string | null {
   const away = onFoot(world);
   if (away) return away;
   if (person.role === 'second') return person.at === null ? 'that worker is not here yet' : null;
+  if (person.role !== 'customer') return withinCall(world, person) ? null : 'that person is not within call';
   return standHere(world)?.near === person.premises ? null : 'that person is not here';
 }
 
-/** Signs that an answer gives away: of sense 'ask' and on that topic, on parts of those premises (or none: on the line). */
+/** Signs that an answer gives away: of sense 'ask' and on that topic, on parts of those premises (or none: on the line), on themselves. */
 const signsAsked = (world: World, person: Person, about: string): Knowledge['tests'] =>
-  world.parts
-    .filter((part) => part.premises === person.premises)
-    .flatMap((part) =>
-      part.faults.flatMap((fault) =>
-        faultKind(fault.kind)
-          .signs.filter((sign) => sign.sense === 'ask' && sign.by === about)
-          .map((sign) => ({
-            on: part.id,
-            test: 'ask',
-            result: sign.words,
-            sign: `${fault.id}/${sign.id}`,
-            minute: world.clock.minute,
-          })),
-      ),
-    );
+  [
+    ...world.parts.filter((part) => part.premises === person.premises),
+    ...world.people.filter(({ id, role }) => id === person.id || (person.role === 'dispatcher' && role === 'second')),
+  ].flatMap((part) =>
+    part.faults.flatMap((fault) =>
+      faultKind(fault.kind)
+        .signs.filter((sign) => sign.sense === 'ask' && sign.by === about)
+        .map((sign) => ({
+          on: part.id,
+          test: 'ask',
+          result: sign.words,
+          sign: `${fault.id}/${sign.id}`,
+          minute: world.clock.minute,
+        })),
+    ),
+  );
+
+const hasAnswer = (world: World, who: string, about: string): boolean => {
+  const person = personById(world, who);
+  return person !== null && topicsOf(person).includes(about);
+};
 
 export const ask: ActKind<'ask'> = {
   minutes: () => 1,
   refuse: (world, act) =>
-    beyondVoice(world, act.who) ??
-    (Object.hasOwn(personById(world, act.who)?.says ?? {}, act.about) ? null : 'there is no answer to that'),
+    beyondVoice(world, act.who) ?? (hasAnswer(world, act.who, act.about) ? null : 'there is no answer to that'),
   apply: (world, act) => {
     const person = personById(world, act.who);
     if (!person) throw new Error(`nobody is called ${act.who}`);
@@ -71,18 +92,16 @@ export const ask: ActKind<'ask'> = {
       asked: [...world.knowledge.asked, { who: act.who, about: act.about, minute }],
       tests: [...world.knowledge.tests, ...signsAsked(world, person, act.about)],
     };
-    return outcome({ ...world, knowledge }, [event('said', act.who, person.says[act.about] ?? '')]);
+    return outcome({ ...world, knowledge }, [event('said', act.who, answerOf(world, person, act.about))]);
   },
   offers: (world) =>
     world.people.flatMap((person) =>
-      Object.keys(person.says)
-        .sort()
-        .map((about) => ({
-          act: { act: 'ask', who: person.id, about },
-          label: `Ask ${person.name}${askedBy[person.role] ?? ''}: ${topics[about] ?? about.replaceAll('-', ' ')}`,
-          by: person.role === 'dispatcher' || person.role === 'caller' ? 'radio' : 'talk',
-          about: person.id,
-        })),
+      topicsOf(person).map((about) => ({
+        act: { act: 'ask', who: person.id, about },
+        label: `Ask ${person.name}${askedBy[person.role] ?? ''}: ${topics[about] ?? about.replaceAll('-', ' ')}`,
+        by: person.role === 'dispatcher' || person.role === 'caller' ? 'radio' : 'talk',
+        about: person.id,
+      })),
     ),
 };
 
@@ -91,6 +110,47 @@ const alreadyTold = (world: World, person: Person, what: string): boolean =>
     ? world.orders.reported.includes(what)
     : world.orders.customersTold.includes(`${person.id}/${what}`);
 
+const orderedBlock = ({ orders }: World): boolean => orders.reported.includes('block-reclosing');
+const dogsOut = ({ people }: World): boolean => people.some(({ role, at }) => role === 'dog' && at !== null);
+
+/** Blocking and restoring take each other's place. */
+const reportedWith = (reported: readonly string[], what: string): readonly string[] => [
+  ...reported.filter((each) => !(what === 'unblock-reclosing' && each === 'block-reclosing')),
+  ...(what === 'unblock-reclosing' ? [] : [what]),
+];
+
+/** What the dispatcher does at once on a report. */
+function carriedOut(world: World, what: string): World {
+  if (what === 'block-reclosing') return withReclosing(world, 'block');
+  if (what === 'unblock-reclosing') return withReclosing(world, 'unblock');
+  return what === 'correct-number' ? rightNumbers(world) : world;
+}
+
+const readBack = (world: World, what: string): string =>
+  what === 'block-reclosing' || what === 'unblock-reclosing'
+    ? ` ${circuitSaid(world)}, ${world.given.supply.upstream.name}.`
+    : '';
+
+/** The right circuit from now on; a clearance given on another one is asked for again. */
+function rightNumbers(world: World): World {
+  if (!misnamed(world)) return world;
+  const people = world.people.map((person) => {
+    const faults = person.faults.filter(({ kind }) => !faultKind(kind).person?.misnames);
+    return faults.length === person.faults.length ? person : { ...person, faults };
+  });
+  const { clearance } = world.orders;
+  const again =
+    clearance?.state === 'held'
+      ? ({ ...clearance, state: 'requested', minute: world.clock.minute } as const)
+      : clearance;
+  return { ...world, people, orders: { ...world.orders, clearance: again } };
+}
+
+const withoutDogs = (world: World): World => ({
+  ...world,
+  people: world.people.map((person) => (person.role === 'dog' ? { ...person, at: null } : person)),
+});
+
 export const tell: ActKind<'tell'> = {
   minutes: () => 1,
   refuse: (world, act) => {
@@ -98,6 +158,8 @@ export const tell: ActKind<'tell'> = {
     if (away) return away;
     const person = personById(world, act.who);
     if (!person || !Object.hasOwn(reportsTo(person), act.what)) return 'there is nothing of the kind to tell them';
+    if (act.what === 'unblock-reclosing' && !orderedBlock(world)) return 'nothing is blocked';
+    if (act.what === 'shut-dog-in' && !dogsOut(world)) return 'there is no dog about';
     if (!world.orders.reported.includes(acknowledged)) return 'the call is not acknowledged yet';
     return alreadyTold(world, person, act.what) ? 'they were told that already' : null;
   },
@@ -105,14 +167,17 @@ export const tell: ActKind<'tell'> = {
     const { orders } = world;
     const person = personById(world, act.who);
     if (!person) throw new Error(`nobody is called ${act.who}`);
-    return person.role === 'dispatcher'
-      ? outcome({ ...world, orders: { ...orders, reported: [...orders.reported, act.what] } }, [
-          event('said', act.who, `Copied: ${reportsTo(person)[act.what]}`),
-        ])
-      : outcome(
-          { ...world, orders: { ...orders, customersTold: [...orders.customersTold, `${act.who}/${act.what}`] } },
-          [event('said', act.who, 'Understood.')],
-        );
+    if (person.role === 'dispatcher') {
+      const told: World = { ...world, orders: { ...orders, reported: reportedWith(orders.reported, act.what) } };
+      return outcome(carriedOut(told, act.what), [
+        event('said', act.who, `Copied: ${reportsTo(person)[act.what]}${readBack(told, act.what)}`),
+      ]);
+    }
+    const told: World = {
+      ...world,
+      orders: { ...orders, customersTold: [...orders.customersTold, `${act.who}/${act.what}`] },
+    };
+    return outcome(act.what === 'shut-dog-in' ? withoutDogs(told) : told, [event('said', act.who, 'Understood.')]);
   },
   offers: (world) =>
     world.people.flatMap((person) =>

@@ -2,7 +2,7 @@
 import type { Mechanism } from '../catalogue/types.ts';
 import type { Exposure, Reach } from '../hazards/types.ts';
 import type { Aid } from '../senses/types.ts';
-import type { PointId, World } from '../world/types.ts';
+import type { PointId, Task, World } from '../world/types.ts';
 
 export type Act =
   | { readonly act: 'acknowledge' }
@@ -13,14 +13,14 @@ export type Act =
   | { readonly act: 'listen' }
   | { readonly act: 'ask'; readonly who: string; readonly about: string }
   | { readonly act: 'tell'; readonly who: string; readonly what: string }
-  | { readonly act: 'guard'; readonly with: 'chocks' | 'cones' | 'keep-out' }
+  | { readonly act: 'guard'; readonly with: 'chocks' | 'cones' | 'keep-out' | 'barrier' | 'truck-ground' }
   /** Looks at a tool's tag, wipes it, air-tests gloves, self-tests a detector. */
   | {
       readonly act: 'check-tool';
       readonly tool: string;
       readonly check: 'read-tag' | 'inspect' | 'wipe' | 'air-test' | 'self-test';
     }
-  | { readonly act: 'wear'; readonly tool: string; readonly on: boolean }
+  | { readonly act: 'wear'; readonly tool: string; readonly on: boolean; readonly who?: string }
   | { readonly act: 'test'; readonly point: PointId; readonly tool: string; readonly stick: string | null }
   | { readonly act: 'sound'; readonly pole: string }
   | { readonly act: 'prod'; readonly pole: string }
@@ -37,6 +37,12 @@ export type Act =
   | { readonly act: 'withdraw-plan'; readonly plan: string }
   | { readonly act: 'brief'; readonly topics: readonly string[]; readonly rescue: boolean }
   | { readonly act: 'clearance'; readonly step: 'request' | 'release'; readonly device: string }
+  /** Has the dispatcher work a device out of sight. */
+  | { readonly act: 'order'; readonly device: string; readonly step: 'open' | 'close' }
+  /** Sends a worker to a stand or asks somebody of the public to go 'away'. */
+  | { readonly act: 'send'; readonly who: string; readonly to: string }
+  /** Has a worker watch the work only, or flag the traffic; null: neither. */
+  | { readonly act: 'assign'; readonly who: string; readonly task: Task | null }
   /** An operation of the part's kind: open, close, remove-tube, pull, blank, fit … by hand or stick. */
   | { readonly act: 'operate'; readonly part: string; readonly operation: string; readonly stick: string | null }
   | { readonly act: 'tag'; readonly part: string; readonly on: boolean }

@@ -2,9 +2,12 @@
  * Controls that a crew may plan against a hazard. Whether one works is computed from the World, never looked up here; the
  * preconditions name what must hold for it to be the control it claims to be.
  */
+import { crewControls } from './controls/crew.ts';
+import { siteControls } from './controls/site.ts';
+import { toolControls } from './controls/tools.ts';
 import type { ControlKind } from './types.ts';
 
-export const controlKinds: readonly ControlKind[] = [
+const lineControls: readonly ControlKind[] = [
   {
     id: 'deenergize-ground',
     name: 'Open, tag, test dead and ground the line, every source counted',
@@ -117,6 +120,13 @@ export const controlKinds: readonly ControlKind[] = [
     rule: 'common practice',
     limits: 'Never a failure.',
   },
+];
+
+export const controlKinds: readonly ControlKind[] = [
+  ...lineControls,
+  ...crewControls,
+  ...siteControls,
+  ...toolControls,
 ];
 
 const byId = new Map(controlKinds.map((kind) => [kind.id, kind]));

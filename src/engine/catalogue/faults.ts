@@ -3,14 +3,19 @@
  * estimates. The engine derives what a fault does; nothing here is an answer key.
  */
 import { connectionFaults } from './faults/connections.ts';
+import { crewFaults } from './faults/crew.ts';
 import { deviceFaults } from './faults/devices.ts';
 import { equipmentFaults } from './faults/equipment.ts';
 import { groundFaults } from './faults/ground.ts';
 import { insulationFaults } from './faults/insulation.ts';
 import { lookAlikes } from './faults/lookAlikes.ts';
+import { plainSights } from './faults/plainSights.ts';
 import { plantFaults } from './faults/plants.ts';
 import { poleFaults } from './faults/pole.ts';
 import { premisesFaults } from './faults/premises.ts';
+import { siteFaults } from './faults/site.ts';
+import { toolFaults } from './faults/tools.ts';
+import { trafficFaults } from './faults/traffic.ts';
 import { woodFaults } from './faults/wood.ts';
 import type { FaultKind } from './types.ts';
 
@@ -24,7 +29,12 @@ export const faultKinds: readonly FaultKind[] = [
   ...deviceFaults,
   ...woodFaults,
   ...plantFaults,
+  ...toolFaults,
+  ...siteFaults,
+  ...trafficFaults,
+  ...crewFaults,
   ...lookAlikes,
+  ...plainSights,
 ];
 
 const byId = new Map(faultKinds.map((kind) => [kind.id, kind]));

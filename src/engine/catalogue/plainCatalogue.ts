@@ -1,8 +1,9 @@
 /** The catalogue as plain data, for pages and tools that read no code: kinds with their words, without circuits and solids. */
 import { componentKinds } from './components.ts';
-import { conditions, toolConditions } from './conditions.ts';
+import { conditions, personConditions, siteConditions, toolConditions } from './conditions.ts';
 import { briefingTopics, controlKinds } from './controls.ts';
 import { faultKinds } from './faults.ts';
+import { jobKinds } from './jobs.ts';
 import { repairKinds } from './repairs.ts';
 import { toolKinds } from './tools.ts';
 import type { ComponentKind } from './types.ts';
@@ -22,8 +23,11 @@ export const plainCatalogue = () => ({
   faults: faultKinds,
   conditions,
   toolConditions,
+  siteConditions,
+  personConditions,
   tools: toolKinds,
   controls: controlKinds,
   repairs: repairKinds,
+  jobs: jobKinds,
   briefingTopics,
 });

@@ -21,6 +21,7 @@ export const mechanisms = [
   'drop',
   'fall',
   'struck-by',
+  'lightning',
   'barrier-loss',
 ] as const;
 export type Mechanism = (typeof mechanisms)[number];
@@ -212,7 +213,7 @@ export interface ComponentKind {
 export interface Operation {
   readonly id: string;
   readonly label: string;
-  readonly by: 'stick' | 'hand' | 'owner';
+  readonly by: 'stick' | 'hand' | 'owner' | 'dispatcher';
   readonly from: Readonly<Record<string, readonly string[]>>;
   readonly to: Readonly<Record<string, string>>;
   readonly minutes: number;
@@ -279,7 +280,7 @@ export interface FaultPoint {
 export interface FaultKind {
   readonly id: string;
   readonly name: string;
-  /** Component kinds, tool kinds ('tool:stick') or 'site' on which it can be laid. */
+  /** Component kinds, tool kinds ('tool:stick'), roles ('person:second') or 'site' on which it can be laid. */
   readonly on: readonly string[];
   /** Words of the part without which it cannot lie there: porcelain cracks, polymer does not. */
   readonly only?: Readonly<Record<string, readonly string[]>>;
@@ -306,6 +307,24 @@ export interface FaultKind {
   readonly mechanical?: MechanicalEffect;
   /** Bare points that it brings within reach. */
   readonly points?: Readonly<Record<string, FaultPoint>>;
+  /** What it makes of a tool: the name of the value that is its rating, the size of its cable. */
+  readonly tool?: { readonly rated?: string; readonly cable?: string };
+  /** What it makes of somebody. */
+  readonly person?: {
+    readonly unqualified?: true;
+    readonly absent?: true;
+    readonly unfit?: true;
+    /** Names another circuit than the one meant. */
+    readonly misnames?: true;
+    /** Is where nobody should be. */
+    readonly present?: true;
+  };
+  /** Preconditions that do not hold as long as it lies there and its part stands as it set it. */
+  readonly defeats?: readonly string[];
+  /** What it makes of the site; a word that begins with '=' names the value to take. */
+  readonly site?: Readonly<Record<string, string | boolean>>;
+  /** Chance in a minute that it becomes the other kind by itself. */
+  readonly worsens?: { readonly perMinute: number; readonly into: string; readonly words: string };
   readonly values: Readonly<
     Record<string, { readonly default: number; readonly dimension: string; readonly doc: string }>
   >;
@@ -359,8 +378,14 @@ export interface ToolKind {
   readonly supports?: true;
   /** Gets a worker aloft. */
   readonly lifts?: 'hooks' | 'bucket';
+  /** What it tests a pole with. */
+  readonly testsPole?: 'sound' | 'prod';
+  /** Guards that need it. */
+  readonly guards?: 'barrier' | 'truck-ground';
+  /** Size of the cable of a ground set, unless its words say another (standards/groundingCable.ts). */
+  readonly cable?: string;
   readonly checks: readonly string[];
-  readonly wornOn?: 'hands' | 'face' | 'body';
+  readonly wornOn?: 'hands' | 'arms' | 'face' | 'head' | 'body' | 'vest';
   readonly source: Source;
 }
 
@@ -383,5 +408,24 @@ export interface RepairKind {
   /** The conductor must come off its tie for it, or is tied in again by it. */
   readonly tie?: 'off' | 'on';
   readonly workers: 1 | 2;
+  readonly source: Source;
+}
+
+/** One step of a job and what shows that it was done: an act, a repair, an operation, or a precondition that holds. */
+export interface JobStep {
+  readonly id: string;
+  readonly words: string;
+  readonly shownBy: readonly `${'act' | 'repair' | 'operation' | 'precondition'}:${string}`[];
+  /** Not every crew or every place does it. */
+  readonly optional?: true;
+}
+
+/** A job as it is usually done, its steps in order. */
+export interface JobKind {
+  readonly id: string;
+  readonly name: string;
+  readonly steps: readonly JobStep[];
+  /** Where the trade differs. */
+  readonly limits: string;
   readonly source: Source;
 }

@@ -46,6 +46,7 @@ const mechanismWords: Readonly<Record<JudgedExposure['mechanism'], string>> = {
   drop: 'a conductor that can come down',
   fall: 'a fall from height',
   'struck-by': 'something that moves',
+  lightning: 'lightning',
   'barrier-loss': 'a barrier that does not hold',
 };
 

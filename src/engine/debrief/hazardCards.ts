@@ -59,6 +59,7 @@ const meetingWords: Readonly<Record<Mechanism, string>> = {
   drop: 'Being below or beside',
   fall: 'Climbing',
   'struck-by': 'Standing by',
+  lightning: 'Working in',
   'barrier-loss': 'Trusting',
 };
 

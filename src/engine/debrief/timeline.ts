@@ -18,7 +18,13 @@ const checks = {
   'air-test': 'air-tested',
   'self-test': 'ran the self-test of',
 } as const;
-const guards = { chocks: 'chocked the wheels', cones: 'put out cones', 'keep-out': 'roped off the place' } as const;
+const guards = {
+  chocks: 'chocked the wheels',
+  cones: 'put out cones',
+  'keep-out': 'roped off the place',
+  barrier: 'set the barrier vehicle out',
+  'truck-ground': 'grounded the truck',
+} as const;
 const told: Readonly<Record<string, string>> = {
   backfeed: 'that a source of a customer holds the tap alive',
   'cause-found': 'the cause that was found',
@@ -82,6 +88,13 @@ const wordsIn = (world: World): Words => {
       `held a job briefing: ${topics.length === 1 ? 'one topic' : `${topics.length} topics`}, rescue ${rescue ? 'ready' : 'not made ready'}`,
     clearance: ({ step, device }) =>
       `${step === 'request' ? 'asked for' : 'gave back'} the clearance on ${name(device)}`,
+    order: ({ step, device }) => `asked the dispatcher to ${step} ${name(device)}`,
+    send: ({ who, to }) =>
+      to === 'away' ? `asked ${person(who)} to go back` : `sent ${person(who)}: ${standById(world, to)?.name ?? to}`,
+    assign: ({ who, task }) =>
+      task === null
+        ? `took ${person(who)} back into the work`
+        : `asked ${person(who)} to ${task === 'watch' ? 'watch only' : 'flag the traffic'}`,
     operate: ({ part, operation, stick }) =>
       `${stick === null ? 'by hand' : 'by stick'}: ${operationLabel(world, part, operation)} (${name(part)})`,
     tag: ({ part, on }) => `${on ? 'tagged' : 'took the tag off'} ${name(part)}`,

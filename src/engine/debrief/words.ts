@@ -1,14 +1,17 @@
 /** Names and turns of phrase of a debrief. */
 import { componentKind } from '../catalogue/components.ts';
 import { pointName } from '../catalogue/pointNames.ts';
-import { findPart, toolById } from '../world/edit.ts';
+import { findPart, personById, toolById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** Name of a part or tool; the id itself for anything else. 'pole, pole QR-14' is said once. */
 export const nameOf = (world: World, id: string): string =>
-  (findPart(world, id)?.name ?? toolById(world, id)?.name ?? id).replace(/^(\w+), \1 /, '$1 ');
+  (findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? id).replace(
+    /^(\w+), \1 /,
+    '$1 ',
+  );
 
 /** The text as a sentence: a capital and a full stop. */
 export const sentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
@@ -39,6 +42,31 @@ const lacking: Readonly<Record<string, string>> = {
   'rescue-ready': 'rescue made ready',
   'pole-checked': 'a pole looked at and sounded',
   'keep-distance': 'the distance kept',
+  'numbers-matched': 'the numbers matched on both sides',
+  'reclosing-blocked': 'the reclosing blocked',
+  'traffic-held': 'the traffic held off',
+  'storm-over': 'half an hour since the last thunder',
+  'wind-within-limit': 'wind within the limit',
+  'no-ice': 'a pole free of ice',
+  'dry-ground': 'ground without water on it',
+  'zone-clear': 'nobody beneath the work',
+  'truck-held': 'a truck grounded or barricaded',
+  'ground-sized': 'grounds that carry the fault',
+  sleeves: 'sleeves with the gloves',
+  watched: 'somebody who watches only',
+  'owner-told': 'an owner who was told',
+  'vehicle-chocked': 'wheels chocked',
+  'engine-off': 'the engine off while listening',
+  'truck-clear': 'the truck clear of the line',
+  'fall-gear-sound': 'fall gear that is whole',
+  'cover-sound': 'cover that is whole',
+  'grounds-counted': 'the grounds counted',
+  'crew-clear': 'everyone called clear',
+  'scene-known': 'every part looked at from two sides',
+  'secondary-shorted': 'the low side shorted',
+  'hard-hat': 'a hard hat',
+  vest: 'a vest that is seen',
+  'lift-sound': 'a lift that was looked over',
 };
 
 /** A precondition's words; an id that has none is said as it is. */

@@ -5,9 +5,11 @@
  * back, and sleeves.
  */
 import { toolKind } from '../catalogue/tools.ts';
+import type { ToolKind } from '../catalogue/types.ts';
 import type { Volts } from '../units/quantities.ts';
 import { toolById } from '../world/edit.ts';
 import type { Tool, World } from '../world/types.ts';
+import { isSized } from './groundSize.ts';
 import type { Meeting } from './meeting.ts';
 import { failing, faulty } from './readiness.ts';
 import type { Through } from './types.ts';
@@ -51,14 +53,24 @@ export function barrierOf(world: World, who: string, through: Through, toGround:
   return { holds: false, failed };
 }
 
+/** Kinds that somebody's life hangs on. */
+const isTrusted = ({ barrier, testsOf, supports, lifts, clamps, guards }: ToolKind): boolean =>
+  barrier !== undefined ||
+  testsOf !== undefined ||
+  supports === true ||
+  lifts !== undefined ||
+  clamps !== undefined ||
+  guards !== undefined;
+
 /** Whether a tool that people trust their life to would fail them: a laid fault, or a test out of date. */
 export function barrierLosses(world: World): readonly Meeting[] {
   return world.tools.flatMap((tool) => {
     const kind = toolKind(tool.kind);
-    if (kind.barrier === undefined && kind.testsOf === undefined && kind.supports !== true) return [];
+    if (!isTrusted(kind)) return [];
     const failed = [
       ...failing(world, ['tool-in-test'], { tool: tool.id }),
       ...(faulty(tool) ? ['tool-sound'] : []),
+      ...(kind.clamps !== undefined && !isSized(world, tool) ? ['ground-sized'] : []),
     ].sort();
     return failed.length === 0 ? [] : [lossOf(tool, failed)];
   });

@@ -7,7 +7,7 @@
  * other.
  */
 import { faultKind } from '../catalogue/faults.ts';
-import { faultsOf, findPart, withoutFault } from '../world/edit.ts';
+import { faultsOf, toolById, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
 
@@ -33,13 +33,15 @@ function without(world: World, fault: LaidFault): World {
 }
 
 const bears = (fault: LaidFault): boolean => {
-  const { opens, leaks, sets, words, mechanical, on } = faultKind(fault.kind);
+  const { opens, leaks, sets, words, mechanical, person, site, on } = faultKind(fault.kind);
   return (
     opens.length > 0 ||
     leaks.length > 0 ||
     sets !== undefined ||
     words !== undefined ||
     mechanical !== undefined ||
+    person !== undefined ||
+    site !== undefined ||
     on.some((where) => where.startsWith('tool:'))
   );
 };
@@ -54,7 +56,7 @@ const lessened = (now: Meeting | undefined, before: Meeting): boolean =>
 
 /** Metal bears on whatever metal does; a tool only on what is told of that tool. */
 const couldBear = (world: World, on: string, asked: readonly Meeting[]): boolean =>
-  asked.some(({ mechanism, part }) => (mechanism === 'barrier-loss' ? part === on : findPart(world, on) !== null));
+  asked.some(({ mechanism, part }) => (mechanism === 'barrier-loss' ? part === on : toolById(world, on) === null));
 
 const pairsOf = <T>(list: readonly T[]): readonly (readonly T[])[] =>
   list.flatMap((one, i) => list.slice(i + 1).map((other) => [one, other]));

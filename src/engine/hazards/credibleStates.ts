@@ -8,6 +8,7 @@
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { Part, World } from '../world/types.ts';
+import { holdingJumpers } from './groundSize.ts';
 
 export interface CredibleState {
   readonly world: World;
@@ -24,10 +25,14 @@ export interface Change {
   readonly who: string;
 }
 
+/** A clearance read back with another circuit's number holds another circuit. */
+const misnames = ({ people }: World): boolean =>
+  people.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).person?.misnames));
+
 /** Whether a measure that a kind names keeps others from acting on the part. */
 function holds(world: World, part: Part, measure: string): boolean {
   if (measure === 'tagged') return part.tags.length > 0;
-  if (measure === 'clearance-held') return world.orders.clearance?.state === 'held';
+  if (measure === 'clearance-held') return world.orders.clearance?.state === 'held' && !misnames(world);
   throw new Error(`${part.kind} names an unknown measure '${measure}'`);
 }
 
@@ -53,8 +58,10 @@ function changed(part: Part, changes: readonly Change[]): Part {
   return found;
 }
 
+/** What comes back burns off a ground that does not carry it. */
 const apply = (world: World, changes: readonly Change[]): World => ({
   ...world,
+  jumpers: holdingJumpers(world),
   parts: world.parts.map((part) => {
     const mine = changes.filter((change) => change.part.id === part.id);
     return mine.length === 0 ? part : changed(part, mine);

@@ -11,12 +11,14 @@ import { approach } from './approach.ts';
 import { barrierLosses } from './barrier.ts';
 import { causesBy } from './causes.ts';
 import { contact } from './contact.ts';
+import { crewLosses } from './crew.ts';
 import { drop } from './drop.ts';
 import { fall } from './fall.ts';
 import { flash } from './flash.ts';
 import { type Meeting, worstOf } from './meeting.ts';
 import { momentOf } from './moment.ts';
 import { type Probes, probesOf, unprotected } from './probes.ts';
+import { surroundings } from './surroundings.ts';
 import type { Hazard } from './types.ts';
 
 /** What a World without controls meets; tools that fail are asked apart. */
@@ -32,6 +34,18 @@ function physical(
     ...switching.flatMap((reach) => flash(reach, moment)),
   ]);
 }
+
+/** What is round the line; it hangs on people, site and guards as well, so that it is not kept by the parts. */
+function around(world: World, { touching, being }: Probes, trusted?: ReadonlySet<string>): readonly Meeting[] {
+  const moment = momentOf(unprotected(world), false, trusted);
+  const [touch] = touching;
+  const reaches = [...being, ...onRoad(being), ...(touch ? [touch] : [])];
+  return worstOf(reaches.flatMap((reach) => surroundings.flatMap((mechanism) => mechanism(reach, moment))));
+}
+
+/** Staying at each place on the ground for as long as work takes. */
+const onRoad = (being: Probes['being']): Probes['being'] =>
+  being.filter(({ aloft }) => !aloft).map((reach) => ({ ...reach, seconds: 600 }));
 
 const hazardOf = (meeting: Meeting, causes: readonly string[]): Hazard => ({
   id: meeting.hazard,
@@ -52,7 +66,7 @@ function derive(world: World): readonly Hazard[] {
   const meetings = (each: World, trusted?: ReadonlySet<string>): readonly Meeting[] => {
     const found = known.get(each.parts) ?? physical(each, probes, trusted);
     known.set(each.parts, found);
-    return worstOf([...found, ...barrierLosses(each)]);
+    return worstOf([...found, ...around(each, probes, trusted), ...barrierLosses(each), ...crewLosses(each)]);
   };
   const met = meetings(world);
   const causes = causesBy([world, world], met, ([each], trusted) => meetings(each, trusted));
@@ -66,8 +80,18 @@ const keyOf = (world: World): string =>
     tools: world.tools,
     stands: world.stands,
     clearance: world.orders.clearance,
-    people: world.people.map(({ id, role, at }) => ({ id, role, at })),
-    altitude: world.site.altitudeM,
+    people: world.people.map(({ id, role, at, qualified, task, faults }) => ({
+      id,
+      role,
+      at,
+      qualified,
+      task,
+      faults,
+    })),
+    site: world.site,
+    minute: world.site.thunderAt === null ? null : world.clock.minute,
+    guards: world.guards,
+    truck: world.truck,
     today: world.given.crew.today,
   })}`;
 

@@ -12,9 +12,12 @@ import { branchesOf, netAt } from '../circuit/elementsOf.ts';
 import { withinInterval } from '../standards/testInterval.ts';
 import type { Volts } from '../units/quantities.ts';
 import { findPart, personById, pointsOf, toolById, trainee } from '../world/edit.ts';
-import type { Part, PointId, Reading, Tool, World } from '../world/types.ts';
+import type { Part, Person, PointId, Reading, Tool, World } from '../world/types.ts';
 import { changesTo } from './credibleStates.ts';
+import { holdingJumpers, isSized } from './groundSize.ts';
 import { isGrounded, sectionOf } from './section.ts';
+import { isTrafficHeld } from './traffic.ts';
+import { isStormy } from './weather.ts';
 
 /** What a precondition is asked about; what is not said is taken from the trainee and the whole scene. */
 export interface About {
@@ -104,8 +107,39 @@ const lastBriefing = (world: World) => world.paper.briefings.at(-1) ?? null;
 
 const secondHere = (world: World) => world.people.find(({ role, at }) => role === 'second' && at !== null) ?? null;
 
+/** Another qualified worker at the work: trained, fit, not away at the traffic. */
+const isSecond = ({ role, at, qualified, task, faults }: Person): boolean =>
+  (role === 'second' || role === 'foreman') &&
+  at !== null &&
+  qualified &&
+  task !== 'flag' &&
+  !faults.some(({ kind }) => faultKind(kind).person?.unfit);
+
+/** Whether no device recloses: each that the scene has is blocked, or the dispatcher was told where there is none. */
+function isBlocked({ parts, given, orders }: World): boolean {
+  const states = parts.map(({ state }) => state.reclosing).filter((state) => state !== undefined);
+  if (states.length > 0) return states.every((state) => state === 'blocked');
+  return !given.supply.upstream.recloses || orders.reported.includes('block-reclosing');
+}
+
+const tested = (world: World, name: string): boolean => world.knowledge.tests.some(({ test }) => test === name);
+
+const held = (world: World): World => {
+  const jumpers = holdingJumpers(world);
+  return jumpers === world.jumpers ? world : { ...world, jumpers };
+};
+
+const wornSound = (world: World, about: About, on: ToolKind['wornOn']): boolean => {
+  const tool = worn(world, about, on);
+  return tool !== null && !faulty(tool);
+};
+
+/** Whether the dispatcher means another circuit than the crew. */
+export const misnamed = (world: World): boolean =>
+  world.people.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).person?.misnames));
+
 const tests = {
-  clearance: (world) => world.orders.clearance?.state === 'held',
+  clearance: (world) => world.orders.clearance?.state === 'held' && !misnamed(world),
   tagged: (world, about) => {
     const part = about.part === undefined ? null : findPart(world, about.part);
     if (part && part.tags.length > 0) return true;
@@ -116,7 +150,8 @@ const tests = {
   'detector-proved': proved,
   grounded: (world, about) => {
     const point = pointOf(world, about);
-    return point === null ? world.jumpers.length > 0 : isGrounded(world, point);
+    const holding = held(world);
+    return point === null ? holding.jumpers.length > 0 : isGrounded(holding, point);
   },
   'neutral-first': (world) => {
     const jumper = world.jumpers.at(-1);
@@ -138,14 +173,45 @@ const tests = {
   'gloves-in-test': (world, about) => inDate(world, gloves(world, about)),
   'gloves-air-tested': (world, about) => gloves(world, about)?.checks['air-test']?.ok ?? false,
   'face-shield': (world, about) => worn(world, about, 'face') !== null,
-  'fall-gear': (world, about) => worn(world, about, 'body') !== null,
+  'fall-gear': (world, about) => wornSound(world, about, 'body'),
   'cover-rated': (world, about) => {
     const cover = world.covers.find(({ part }) => part === about.part);
-    return cover !== undefined && rating(toolById(world, cover.tool)) >= volts(world, about);
+    const tool = cover === undefined ? null : toolById(world, cover.tool);
+    return tool !== null && !faulty(tool) && rating(tool) >= volts(world, about);
   },
+  'numbers-matched': (world) => !misnamed(world),
+  'reclosing-blocked': isBlocked,
+  'traffic-held': (world) => world.site.traffic === 'none' || isTrafficHeld(world),
+  'storm-over': (world) => !isStormy(world),
+  'wind-within-limit': ({ site }) => site.windMs <= site.windLimitMs,
+  'no-ice': ({ site }) => site.precipitation !== 'ice',
+  'dry-ground': ({ site }) => !site.flooded,
+  'ground-sized': (world) =>
+    world.jumpers.every(({ tool }) => {
+      const set = toolById(world, tool);
+      return set === null || isSized(world, set);
+    }),
+  sleeves: (world, about) => wornSound(world, about, 'arms'),
+  'hard-hat': (world, about) => wornSound(world, about, 'head'),
+  vest: (world, about) => wornSound(world, about, 'vest'),
+  watched: ({ people }) => people.some(({ task, at, qualified }) => task === 'watch' && at !== null && qualified),
+  'owner-told': ({ orders, people }) =>
+    people
+      .filter(({ role }) => role === 'customer')
+      .every(({ id }) => orders.customersTold.some((told) => told.startsWith(`${id}/`))),
+  'vehicle-chocked': ({ guards }) => guards.chocks,
+  'engine-off': ({ truck }) => !truck.engine,
+  'truck-clear': ({ truck }) => truck.place === 'clear',
+  'grounds-counted': (world) => tested(world, 'count-grounds'),
+  'crew-clear': (world) => tested(world, 'everyone-clear'),
+  'secondary-shorted': (world) =>
+    world.jumpers.some(({ tool }) => toolKind(toolById(world, tool)?.kind ?? '').fits !== undefined),
+  'scene-known': ({ knowledge }) => new Set(knowledge.looks.map(({ stand }) => stand)).size > 1,
+  'lift-sound': ({ tools }) =>
+    tools.some((tool) => toolKind(tool.kind).lifts === 'bucket' && !faulty(tool) && tool.checks.inspect !== undefined),
   barricaded: (world) => world.guards.keepOut,
   reported: (world) => world.orders.reported.some((what) => what !== 'acknowledged'),
-  'second-qualified': (world) => secondHere(world) !== null,
+  'second-qualified': ({ people }) => people.some(isSecond),
   briefed: (world) => {
     const briefing = lastBriefing(world);
     const second = secondHere(world);

@@ -1,6 +1,7 @@
 /** What the catalogue says of a kind: that it exists, its states, its words, and its values with their dimensions. */
 import { componentKind, componentKinds } from '../catalogue/components.ts';
 import { faultKind, faultKinds, isFaultKind } from '../catalogue/faults.ts';
+import { isJobKind, jobKinds } from '../catalogue/jobs.ts';
 import { toolKinds } from '../catalogue/tools.ts';
 import { format } from '../units/formatQuantity.ts';
 import { parseQuantity } from '../units/parseQuantity.ts';
@@ -120,6 +121,19 @@ const checkFault = ({ path, fields }: Row, benign: boolean): Refusal[] => {
   return [...wrongList, ...checkValues([...path, 'values'], groupIn(fields, 'values'), kind.values)];
 };
 
+const checkJob = (written: Written): Refusal[] => {
+  const id = textIn(groupIn(written, 'job'), 'kind');
+  return id === undefined || isJobKind(id)
+    ? []
+    : [
+        unknownKind(
+          ['job'],
+          id,
+          jobKinds.map((kind) => kind.id),
+        ),
+      ];
+};
+
 const checkTool = ({ path, fields }: Row): Refusal[] => {
   const id = textIn(fields, 'kind');
   const known = toolKinds.map((kind) => kind.id);
@@ -130,6 +144,7 @@ const checkTool = ({ path, fields }: Row): Refusal[] => {
 export const checkKinds = (written: Written): Refusal[] => [
   ...rowsIn(written, 'equipment').flatMap(checkEquipment),
   ...rowsIn(written, 'tools').flatMap(checkTool),
+  ...checkJob(written),
   ...rowsIn(written, 'faults').flatMap((row) => checkFault(row, false)),
   ...rowsIn(written, 'look-alikes').flatMap((row) => checkFault(row, true)),
 ];

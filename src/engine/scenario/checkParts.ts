@@ -23,6 +23,8 @@ export interface WrittenIndex {
   readonly faults: (id: string) => Path;
   readonly spans: (id: string) => Path;
   readonly restores: (part: string) => Path;
+  /** The event that names a part. */
+  readonly events: (part: string) => Path;
 }
 
 const unknownPart = (path: Path, id: string, parts: readonly KnownPart[]): Refusal => {
@@ -37,13 +39,14 @@ const checkFault = (
   fault: Scenario['faults'][number],
   path: Path,
   parts: readonly KnownPart[],
-  tools: Scenario['tools'],
+  { tools, people }: Pick<Scenario, 'tools' | 'people'>,
 ): Refusal[] => {
   const refusals: Refusal[] = [];
   const kind = faultKind(fault.kind);
   const part = parts.find(({ id }) => id === fault.on);
   const tool = tools.find(({ id }) => id === fault.on);
-  const carrier = tool ? `tool:${tool.kind}` : fault.on === 'site' ? 'site' : part?.kind;
+  const role = ['second', 'dispatcher'].includes(fault.on) ? fault.on : people.find(({ id }) => id === fault.on)?.role;
+  const carrier = tool ? `tool:${tool.kind}` : role ? `person:${role}` : fault.on === 'site' ? 'site' : part?.kind;
   if (carrier === undefined) refusals.push(unknownPart([...path, 'on'], fault.on, parts));
   else if (!kind.on.includes(carrier)) {
     const expected = `a ${oneOf(kind.on, undefined).expected} for ${kind.id}`.replace('a one of', 'one of');
@@ -128,7 +131,10 @@ export const checkParts = (scenario: Scenario, parts: readonly KnownPart[], inde
   ...checkHosts(scenario, parts, index),
   ...checkNets(scenario, parts, index),
   ...[...scenario.faults, ...scenario.lookAlikes].flatMap((fault) =>
-    checkFault(fault, index.faults(fault.id), parts, scenario.tools),
+    checkFault(fault, index.faults(fault.id), parts, scenario),
+  ),
+  ...scenario.events.flatMap(({ part }) =>
+    part === undefined || parts.some(({ id }) => id === part) ? [] : [unknownPart(index.events(part), part, parts)],
   ),
   ...scenario.job.restores.flatMap((id) =>
     parts.some((part) => part.id === id) ? [] : [unknownPart(index.restores(id), id, parts)],

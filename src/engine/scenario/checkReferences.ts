@@ -92,11 +92,11 @@ const checkSecondaries = (secondaries: readonly Row[], poles: readonly string[])
     return [{ path: [...path, 'to'], found: `both ends on ${from}`, expected: 'ends on two poles' }];
   });
 
-const checkFaults = (faults: readonly Row[], places: readonly string[], tools: readonly string[]): Refusal[] =>
+const checkFaults = (faults: readonly Row[], places: readonly string[], carriers: readonly string[]): Refusal[] =>
   faults.flatMap(({ path, fields }) => {
     const on = textIn(fields, 'on');
-    const known = on?.includes('.') ? places : [...tools, 'site'];
-    const what = on?.includes('.') ? 'a pole, span or premises before the dot' : 'a part, a tool or site';
+    const known = on?.includes('.') ? places : [...carriers, 'site'];
+    const what = on?.includes('.') ? 'a pole, span or premises before the dot' : 'a part, a tool, a person or site';
     return [
       ...unknownPlace([...path, 'on'], on, what, known),
       ...unknownPlace([...path, 'to'], textIn(fields, 'to'), 'a pole, span or premises before the dot', places),
@@ -114,6 +114,67 @@ const checkJob = (written: Written, places: readonly string[]): Refusal[] => {
   );
 };
 
+/** Stands on the ground, where somebody may be. */
+const standsOn = (poles: readonly string[], premises: readonly string[]): readonly string[] => [
+  ...poles.flatMap((pole) => ['road', 'butt', 'field'].map((name) => `${pole}.${name}`)),
+  ...premises.map((id) => `${id}.yard`),
+];
+
+const unknownStand = (path: Path, written: string | undefined, stands: readonly string[]): Refusal[] =>
+  written === undefined || stands.includes(written)
+    ? []
+    : [{ path, found: shown(written), ...expectedOne('a place on the ground', stands, written) }];
+
+const checkPeople = (people: readonly Row[], stands: readonly string[]): Refusal[] =>
+  people.flatMap(({ path, fields }) => unknownStand([...path, 'at'], textIn(fields, 'at'), stands));
+
+/** Ids that the crew and the line's people have already. */
+const ownIds = ['trainee', 'second', 'dispatcher', 'caller', 'site', 'ticket', 'guards', 'truck'];
+
+const taken = (people: readonly Row[]): Refusal[] =>
+  people.flatMap(({ path, fields }) => {
+    const id = textIn(fields, 'id');
+    if (id === undefined || !ownIds.includes(id)) return [];
+    return [{ path: [...path, 'id'], found: shown(id), expected: 'an id that is not taken by the drill itself' }];
+  });
+
+/** What each event must say: who, where to, which device. */
+const asked: Readonly<Record<string, readonly string[]>> = {
+  comes: ['who', 'to'],
+  leaves: ['who'],
+  'starts-set': ['who'],
+  closes: ['part'],
+  calls: ['says'],
+};
+
+const checkEvents = (
+  events: readonly Row[],
+  people: readonly string[],
+  premises: readonly string[],
+  places: readonly string[],
+  stands: readonly string[],
+): Refusal[] =>
+  events.flatMap(({ path, fields }) => {
+    const what = textIn(fields, 'what') ?? '';
+    const who = textIn(fields, 'who');
+    const known = what === 'starts-set' ? premises : people;
+    const missing = (asked[what] ?? []).filter((key) => !Object.hasOwn(fields, key));
+    return [
+      ...missing.map((key) => ({ path: [...path, key], found: 'nothing', expected: `the key ${key} with ${what}` })),
+      ...(who === undefined || known.includes(who)
+        ? []
+        : [
+            {
+              path: [...path, 'who'],
+              found: shown(who),
+              ...expectedOne(what === 'starts-set' ? 'premises' : 'a person', known, who),
+            },
+          ]),
+      ...unknownStand([...path, 'to'], textIn(fields, 'to'), stands),
+      ...unknownPlace([...path, 'part'], textIn(fields, 'part'), 'a pole, span or premises before the dot', places),
+    ];
+  });
+
 /** Refusals across sections, on data that may have other problems too. */
 export const checkReferences = (written: Written): Refusal[] => {
   const [poles, spans, premises] = ['poles', 'spans', 'premises'].map((key) => rowsIn(written, key)) as [
@@ -127,7 +188,15 @@ export const checkReferences = (written: Written): Refusal[] => {
   const secondaries = [...rowsIn(written, 'secondaries'), ...rowsIn(written, 'communications')];
   const placed = [...poles, ...spans, ...secondaries, ...premises];
   const places = [...new Set(textsOf(placed, 'id'))];
-  const once = [...twice([...placed, ...tools]), ...twice(equipment), ...twice(faults), ...checkTransfer(premises)];
+  const people = rowsIn(written, 'people');
+  const stands = standsOn(poleIds, textsOf(premises, 'id'));
+  const once = [
+    ...twice([...placed, ...tools, ...people]),
+    ...taken(people),
+    ...twice(equipment),
+    ...twice(faults),
+    ...checkTransfer(premises),
+  ];
   // Without poles every name would be told as unknown, which says less than that the poles are missing.
   if (poleIds.length === 0) return once;
   return [
@@ -139,7 +208,9 @@ export const checkReferences = (written: Written): Refusal[] => {
       unknownPlace([...path, 'from'], textIn(fields, 'from'), 'a pole', poleIds),
     ),
     ...unknownPlace(['supply', 'at'], textIn(groupIn(written, 'supply'), 'at'), 'a net of a pole', poleIds),
-    ...checkFaults(faults, places, textsOf(tools, 'id')),
+    ...checkFaults(faults, places, [...textsOf(tools, 'id'), ...textsOf(people, 'id'), 'second', 'dispatcher']),
+    ...checkPeople(people, stands),
+    ...checkEvents(rowsIn(written, 'events'), textsOf(people, 'id'), textsOf(premises, 'id'), places, stands),
     ...checkJob(written, places),
   ];
 };

@@ -1,6 +1,7 @@
 /** The written form as JSON Schema 2020-12, so that an editor completes and checks a scenario while it is written. */
 import { z } from 'zod';
 import { faultKinds } from '../catalogue/faults.ts';
+import { jobKinds } from '../catalogue/jobs.ts';
 import { toolKinds } from '../catalogue/tools.ts';
 import { unitTable } from '../units/unitTable.ts';
 import { equipmentKinds } from './checkKinds.ts';
@@ -16,6 +17,7 @@ const withUnit = '^\\s*[+\\-\\u2212\\u2013]?[\\d.].*[^\\d.,\\s]\\s*$';
 const kindWords = {
   equipment: () => [...equipmentKinds],
   tool: () => toolKinds.map(({ id }) => id),
+  job: () => jobKinds.map(({ id }) => id),
   fault: () => faultKinds.filter(({ benign }) => !benign).map(({ id }) => id),
   'look-alike': () => faultKinds.filter(({ benign }) => benign).map(({ id }) => id),
 } as const;

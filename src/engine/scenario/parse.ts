@@ -62,6 +62,10 @@ const indexOf = (written: Written): WrittenIndex => {
     equipment: (id) => find(['equipment'], id),
     spans: (id) => find(['spans'], id),
     faults: (id) => find(['faults', 'look-alikes'], id),
+    events: (part) => {
+      const row = rowsIn(written, 'events').find(({ fields }) => textIn(fields, 'part') === part);
+      return row ? [...row.path, 'part'] : [];
+    },
     restores: (part) => ['job', 'restores', restores.indexOf(part)],
   };
 };

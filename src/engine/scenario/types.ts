@@ -20,6 +20,10 @@ export interface Scenario {
   readonly equipment: readonly ScenarioEquipment[];
   readonly premises: readonly ScenarioPremises[];
   readonly crew: ScenarioCrew;
+  /** Whoever else is there or comes: bystanders, a flagger, a foreman; the dog too. */
+  readonly people: readonly ScenarioPerson[];
+  /** What happens by the clock, in order of time. */
+  readonly events: readonly ScenarioEvent[];
   readonly tools: readonly ScenarioTool[];
   readonly faults: readonly ScenarioFault[];
   /** Declared look-alikes: benign kinds laid on parts. */
@@ -52,6 +56,12 @@ export interface ScenarioSite {
   /** 0 dry … 1 streaming wet. */
   readonly wetness: number;
   readonly windMs: number;
+  /** Wind in which nobody goes aloft here: the lift's or the employer's limit. */
+  readonly windLimitMs: number;
+  readonly precipitation: Precipitation;
+  readonly lightning: 'none' | 'near';
+  /** Water stands on the ground. */
+  readonly flooded: boolean;
   readonly temperatureC: number;
   /** Soil resistivity, ohm metres. */
   readonly resistivity: number;
@@ -59,12 +69,24 @@ export interface ScenarioSite {
   /** Background level, dB(A), and what it is. */
   readonly backgroundDb: number;
   readonly traffic: 'none' | 'light' | 'heavy';
-  readonly weather: readonly {
-    readonly atMinute: number;
-    readonly visibilityM?: number;
-    readonly skyLux?: number;
-    readonly wetness?: number;
-  }[];
+  /** How fast it goes past, metres a second. */
+  readonly trafficMs: number;
+  readonly weather: readonly ({ readonly atMinute: number } & Partial<WeatherNow>)[];
+}
+
+export const precipitations = ['none', 'drizzle', 'rain', 'snow', 'ice'] as const;
+export type Precipitation = (typeof precipitations)[number];
+
+/** What of the site a change of weather may name. */
+export interface WeatherNow {
+  readonly visibilityM: number;
+  readonly skyLux: number;
+  readonly wetness: number;
+  readonly windMs: number;
+  readonly precipitation: Precipitation;
+  readonly lightning: 'none' | 'near';
+  readonly flooded: boolean;
+  readonly traffic: 'none' | 'light' | 'heavy';
 }
 
 export interface ScenarioSupply {
@@ -191,6 +213,32 @@ export interface ScenarioCrew {
   readonly today: string;
 }
 
+export const otherRoles = ['bystander', 'child', 'dog', 'foreman', 'flagger'] as const;
+
+export interface ScenarioPerson {
+  readonly id: string;
+  readonly role: (typeof otherRoles)[number];
+  readonly name: string;
+  /** Stand on the ground; absent: not there yet, or only by event. */
+  readonly at?: string;
+  readonly says: Readonly<Record<string, string>>;
+}
+
+export const eventWords = ['comes', 'leaves', 'starts-set', 'closes', 'thunder', 'calls'] as const;
+
+/** Something that happens so many minutes after the call was acknowledged, unless the crew has seen to it. */
+export interface ScenarioEvent {
+  readonly atMinute: number;
+  readonly what: (typeof eventWords)[number];
+  /** Person who comes or leaves, or premises whose set is started. */
+  readonly who?: string;
+  /** Stand where somebody comes to. */
+  readonly to?: string;
+  /** Device that somebody closes. */
+  readonly part?: string;
+  readonly says?: string;
+}
+
 export interface ScenarioTool {
   readonly id: string;
   readonly kind: string;
@@ -204,16 +252,20 @@ export interface ScenarioTool {
 export interface ScenarioFault {
   readonly id: string;
   readonly kind: string;
-  /** Part or tool id. */
+  /** Part, tool, person, or 'site'. */
   readonly on: string;
   readonly side?: Side;
   /** Where a leak ends: 'p2.ground-lead/top'. */
   readonly to?: string;
   readonly values?: Readonly<Record<string, number>>;
+  /** Words that somebody says because of it. */
+  readonly says?: string;
 }
 
 export interface ScenarioJob {
   readonly id: string;
+  /** The job of the catalogue that it is, with its usual steps. */
+  readonly kind?: string;
   readonly words: string;
   /** Parts whose supply must be restored, and the voltage check that proves it. */
   readonly restores: readonly string[];

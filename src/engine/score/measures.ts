@@ -3,6 +3,7 @@ import { toolKind } from '../catalogue/tools.ts';
 import type { Reach } from '../hazards/types.ts';
 import { toolById } from '../world/edit.ts';
 import type { Jumper, Part, World } from '../world/types.ts';
+import { surroundingMeasures } from './surroundingMeasures.ts';
 
 /** A World and who reaches for what in it. */
 export type Moment = readonly [World, Reach];
@@ -35,7 +36,9 @@ const partsAsAtFirst =
     withParts(world, (part) => {
       const first = start.parts.find(({ id }) => id === part.id);
       if (first === undefined || !which(part) || (first.state === part.state && first.tags === part.tags)) return part;
-      return { ...part, state: first.state, tags: first.tags };
+      const { reclosing } = part.state;
+      const kept: Part['state'] = reclosing === undefined ? {} : { reclosing };
+      return { ...part, state: { ...first.state, ...kept }, tags: first.tags };
     });
 
 const withThrough = (reach: Reach, barrier: 'stick' | 'gloves'): Reach => {
@@ -49,7 +52,8 @@ const withThrough = (reach: Reach, barrier: 'stick' | 'gloves'): Reach => {
   };
 };
 
-const isClampOf = (world: World, jumper: Jumper, kind: string): boolean => toolById(world, jumper.tool)?.kind === kind;
+const isClampOf = (world: World, jumper: Jumper, kinds: readonly string[]): boolean =>
+  kinds.includes(toolById(world, jumper.tool)?.kind ?? '');
 
 /** Measures that the crew may have taken, as differences from the start. */
 export const measuresOf = (start: World): readonly Measure[] => {
@@ -62,9 +66,9 @@ export const measuresOf = (start: World): readonly Measure[] => {
     without: ([now, reach]) => [now, withThrough(reach, which)],
   });
   const jumpers =
-    (kind: string) =>
+    (...kinds: readonly string[]) =>
     (now: World): World => {
-      const left = now.jumpers.filter((jumper) => !isClampOf(now, jumper, kind));
+      const left = now.jumpers.filter((jumper) => !isClampOf(now, jumper, kinds));
       return left.length === now.jumpers.length ? now : { ...now, jumpers: left };
     };
   const bareFace = (now: World): World => {
@@ -76,7 +80,10 @@ export const measuresOf = (start: World): readonly Measure[] => {
   };
   return [
     world('deenergize-ground', (now) =>
-      partsAsAtFirst(start, ({ premises }) => premises === null)(jumpers('ground-set')(now)),
+      partsAsAtFirst(
+        start,
+        ({ premises }) => premises === null,
+      )(jumpers('ground-set', 'large-ground-set', 'cluster-bar')(now)),
     ),
     world(
       'isolate-source',
@@ -91,8 +98,14 @@ export const measuresOf = (start: World): readonly Measure[] => {
     barrier('hot-stick-only', 'stick'),
     barrier('rubber-gloves', 'gloves'),
     world('face-and-arc-wear', bareFace),
+    ...surroundingMeasures(start).map(({ control, undo }) => world(control, undo)),
+    { control: 'use-lift', without: ([now, reach]) => [now, onHooks(reach)] },
   ];
 };
+
+/** The same climbed instead of lifted. */
+const onHooks = (reach: Reach): Reach =>
+  reach.climbs?.by === 'bucket' ? { ...reach, climbs: { ...reach.climbs, by: 'hooks' } } : reach;
 
 /** The moment had none of these measures been taken. */
 export const withoutAll = (measures: readonly Measure[], moment: Moment): Moment =>

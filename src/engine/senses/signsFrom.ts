@@ -5,6 +5,7 @@ import type { Side, SignKind } from '../catalogue/types.ts';
 import { add, distance, dot, normalise, scale, sub, type Vec3 } from '../math/vec3.ts';
 import { placeOn, standById } from '../world/edit.ts';
 import type { LaidFault, Part, World } from '../world/types.ts';
+import { aroundSigns } from './around.ts';
 import { heardSigns } from './heardFrom.ts';
 import { lacking, type Mark, marginOf } from './light.ts';
 import { isHidden } from './solids.ts';
@@ -103,4 +104,5 @@ function seenFrom(world: World, stand: string, aid: Aid): readonly Sign[] {
 export const signsFrom = (world: World, stand: string, aid: Aid): readonly Sign[] => [
   ...seenFrom(world, stand, aid),
   ...heardSigns(world, stand),
+  ...aroundSigns(world, stand),
 ];

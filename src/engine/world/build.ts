@@ -5,12 +5,13 @@ import { toolKind } from '../catalogue/tools.ts';
 import { seedFrom } from '../math/random.ts';
 import type { Scenario, ScenarioEquipment, ScenarioFault, ScenarioPole } from '../scenario/types.ts';
 import { armParts, besideParts, isArm } from './armParts.ts';
+import { affected, changedBy, labelled } from './faultEffects.ts';
 import { cableParts, lineParts, secondaryParts } from './lineParts.ts';
 import { equipmentParts, framingParts } from './poleParts.ts';
 import { premisesParts } from './premisesParts.ts';
 import { standsOf } from './stands.ts';
 import { supplyParts } from './supplyParts.ts';
-import type { LaidFault, Part, Person, Tool, World } from './types.ts';
+import type { LaidFault, Part, Person, Site, Tool, World } from './types.ts';
 
 const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
   a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
@@ -65,7 +66,7 @@ const bareParts = (scenario: Scenario): readonly Part[] => {
 /** Ids of the parts that a scenario's framing, equipment, spans and premises give, sorted. */
 export const partIdsOf = (scenario: Scenario): readonly string[] => bareParts(scenario).map(({ id }) => id);
 
-const laid = ({ id, kind, side, to, values }: ScenarioFault): LaidFault => ({
+const laid = ({ id, kind, side, to, values, says }: ScenarioFault): LaidFault => ({
   id,
   kind,
   side: side ?? 'any',
@@ -74,40 +75,53 @@ const laid = ({ id, kind, side, to, values }: ScenarioFault): LaidFault => ({
     ...Object.fromEntries(Object.entries(faultKind(kind).values).map(([name, entry]) => [name, entry.default])),
     ...values,
   },
+  ...(says === undefined ? {} : { says }),
 });
 
-const layOn = (part: Part, faults: readonly ScenarioFault[]): Part => {
-  const here = faults
-    .filter(({ on }) => on === part.id)
+/** Those that lie there, sorted by id. */
+const laidOn = (faults: readonly ScenarioFault[], on: string): readonly LaidFault[] =>
+  faults
+    .filter((fault) => fault.on === on)
     .map(laid)
     .sort(byId);
+
+const layOn = (part: Part, faults: readonly ScenarioFault[]): Part => {
+  const here = laidOn(faults, part.id);
   if (here.length === 0) return part;
   const sets = here.flatMap(({ kind }) => Object.entries(faultKind(kind).sets ?? {}));
   return { ...part, state: { ...part.state, ...Object.fromEntries(sets) }, faults: here };
+};
+
+const siteOf = ({ site }: Scenario, faults: readonly ScenarioFault[]): Site => {
+  const here = laidOn(faults, 'site');
+  const now = here.reduce<Site>(changedBy, { ...site, faults: here, thunderAt: null });
+  return now.lightning === 'near' ? { ...now, thunderAt: 0 } : now;
 };
 
 const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly Tool[] =>
   scenario.tools
     .map((tool): Tool => {
       const kind = toolKind(tool.kind);
+      const here = laidOn(faults, tool.id);
+      const asLabelled = { ratedVolts: tool.ratedVolts ?? kind.ratedVolts ?? null, words: tool.words ?? {} };
+      const { ratedVolts, words } = here.reduce(labelled, asLabelled);
       return {
         id: tool.id,
         kind: tool.kind,
         name: `${kind.name} ${tool.id.replace(/^.*-/, '')}`,
-        ratedVolts: tool.ratedVolts ?? kind.ratedVolts ?? null,
+        ratedVolts,
         tested: tool.tested ?? null,
         wet: kind.barrier === 'stick' && scenario.site.wetness > 0,
         checks: {},
-        faults: faults
-          .filter(({ on }) => on === tool.id)
-          .map(laid)
-          .sort(byId),
-        words: { ...(tool.note === undefined ? {} : { note: tool.note }), ...tool.words },
+        faults: here,
+        words: { ...(tool.note === undefined ? {} : { note: tool.note }), ...words },
       };
     })
     .sort(byId);
 
-const peopleOf = (scenario: Scenario): readonly Person[] => {
+const qualifiedRoles: readonly Person['role'][] = ['trainee', 'second', 'foreman'];
+
+const peopleOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly Person[] => {
   const person = (more: Pick<Person, 'id' | 'role' | 'name'> & Partial<Person>): Person => ({
     at: null,
     arrivesAt: null,
@@ -115,9 +129,12 @@ const peopleOf = (scenario: Scenario): readonly Person[] => {
     wearing: [],
     says: {},
     aloftBy: null,
+    qualified: qualifiedRoles.includes(more.role),
+    task: null,
+    faults: laidOn(faults, more.id),
     ...more,
   });
-  const { call, crew, premises } = scenario;
+  const { call, crew, premises, people } = scenario;
   return [
     person({ id: 'trainee', role: 'trainee', name: 'you' }),
     person({ id: 'second', role: 'second', name: crew.secondName, arrivesAt: crew.secondMin }),
@@ -126,31 +143,34 @@ const peopleOf = (scenario: Scenario): readonly Person[] => {
     ...premises.map(({ id, customer, says }) =>
       person({ id: `${id}.customer`, role: 'customer', name: customer, premises: id, at: `${id}.yard`, says }),
     ),
-  ].sort(byId);
+    ...people.map(({ at = null, ...who }) => person({ ...who, at })),
+  ]
+    .map((who) => who.faults.reduce(affected, who))
+    .sort(byId);
 };
 
 /** The World at the moment the call comes in; `hash` is the scenario's, `seed` starts its chance. */
 export const build = (scenario: Scenario, hash: string, seed = 1): World => {
   const faults = [...scenario.faults, ...scenario.lookAlikes];
-  const { call, supply, crew, job, title } = scenario;
+  const { call, supply, crew, job, title, events } = scenario;
   return {
     scenario: scenario.id,
     scenarioHash: hash,
     clock: { minute: 0 },
-    site: scenario.site,
+    site: siteOf(scenario, faults),
     truck: { at: [-60, -8, 0], place: 'arriving', engine: true },
     parts: bareParts(scenario).map((part) => layOn(part, faults)),
     stands: standsOf(scenario),
-    people: peopleOf(scenario),
+    people: peopleOf(scenario, faults),
     tools: toolOf(scenario, faults),
     jumpers: [],
     covers: [],
-    guards: { chocks: false, cones: false, keepOut: false },
-    orders: { clearance: null, reported: [], customersTold: [] },
+    guards: { chocks: false, cones: false, keepOut: false, barrier: false, truckGround: false },
+    orders: { clearance: null, switching: [], reported: [], customersTold: [] },
     knowledge: { looks: [], heard: [], asked: [], readings: [], tests: [] },
     paper: { findings: [], plans: [], briefings: [] },
     chance: seedFrom(seed),
-    given: { call, supply, crew, job, title },
+    given: { call, supply, crew, job, title, events },
     ended: null,
   };
 };

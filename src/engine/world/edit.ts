@@ -3,6 +3,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { cos, sin } from '../math/elementary.ts';
 import { add, type Vec3 } from '../math/vec3.ts';
+import { calmedFrom, labelledAgain } from './faultEffects.ts';
 import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
 
 // A list of parts is never changed in place, so its index may be kept with it.
@@ -90,29 +91,58 @@ export const pointsOf = (world: World): readonly PointId[] =>
     Object.keys(componentKind(part.kind).points).map((terminal) => `${part.id}/${terminal}`),
   );
 
-/** Every fault and look-alike laid, with the part or tool that it lies on. */
+/** Every fault and look-alike laid, with the part, tool or person that it lies on, or the site. */
 export const faultsOf = (world: World): readonly { readonly on: string; readonly fault: LaidFault }[] =>
-  [...world.parts, ...world.tools].flatMap(({ id, faults }) => faults.map((fault) => ({ on: id, fault })));
+  [...world.parts, ...world.tools, ...world.people, { id: 'site', faults: world.site.faults }].flatMap(
+    ({ id, faults }) => faults.map((fault) => ({ on: id, fault })),
+  );
+
+/** Somebody as they would be without the fault: trained, there, or of the public and gone. */
+const personWithout = (world: World, person: Person, { id, kind }: LaidFault): Person => {
+  const { unqualified, absent, present } = faultKind(kind).person ?? {};
+  const truck = person.at ?? trainee(world).at;
+  return {
+    ...person,
+    faults: person.faults.filter((fault) => fault.id !== id),
+    ...(unqualified ? { qualified: true } : {}),
+    ...(absent ? { at: truck } : {}),
+    ...(present ? { at: null } : {}),
+  };
+};
+
+const without = <T extends { readonly faults: readonly LaidFault[] }>(
+  list: readonly T[],
+  faultId: string,
+  change: (item: T, fault: LaidFault) => T,
+): readonly T[] => {
+  if (!list.some(({ faults }) => faults.some(({ id }) => id === faultId))) return list;
+  return list.map((item) => {
+    const fault = item.faults.find(({ id }) => id === faultId);
+    return fault === undefined ? item : change(item, fault);
+  });
+};
 
 /** The World as it would be had this fault not been laid: gone, and what it had set back to the kind's ordinary state. */
-export const withoutFault = (world: World, faultId: string): World => ({
-  ...world,
-  parts: world.parts.map((part) => {
-    const fault = part.faults.find(({ id }) => id === faultId);
-    if (fault === undefined) return part;
-    const { states } = componentKind(part.kind);
-    const set = faultKind(fault.kind).sets ?? {};
-    const state = Object.fromEntries(
-      Object.entries(part.state).map(([name, value]) => [
-        name,
-        set[name] === value ? (states[name]?.[0] ?? value) : value,
-      ]),
-    );
-    return { ...part, state, faults: part.faults.filter(({ id }) => id !== faultId) };
-  }),
-  tools: world.tools.map((tool) =>
-    tool.faults.some(({ id }) => id === faultId)
-      ? { ...tool, faults: tool.faults.filter(({ id }) => id !== faultId) }
-      : tool,
-  ),
-});
+export const withoutFault = (world: World, faultId: string): World => {
+  const ofSite = world.site.faults.find(({ id }) => id === faultId);
+  return {
+    ...world,
+    site: ofSite ? calmedFrom(world.site, ofSite) : world.site,
+    people: without(world.people, faultId, (person, fault) => personWithout(world, person, fault)),
+    tools: without(world.tools, faultId, (tool, fault) => ({
+      ...labelledAgain(tool, fault),
+      faults: tool.faults.filter(({ id }) => id !== faultId),
+    })),
+    parts: without(world.parts, faultId, (part, fault) => {
+      const { states } = componentKind(part.kind);
+      const set = faultKind(fault.kind).sets ?? {};
+      const state = Object.fromEntries(
+        Object.entries(part.state).map(([name, value]) => [
+          name,
+          set[name] === value ? (states[name]?.[0] ?? value) : value,
+        ]),
+      );
+      return { ...part, state, faults: part.faults.filter(({ id }) => id !== faultId) };
+    }),
+  };
+};

@@ -24,18 +24,31 @@ export interface World {
   /** Grounds, bonds and shorts that are on, in the order they were put on. */
   readonly jumpers: readonly Jumper[];
   readonly covers: readonly { readonly part: string; readonly tool: string }[];
-  readonly guards: { readonly chocks: boolean; readonly cones: boolean; readonly keepOut: boolean };
+  readonly guards: Guards;
   readonly orders: Orders;
   readonly knowledge: Knowledge;
   readonly paper: Paper;
   readonly chance: RandomState;
   /** What is fixed for the whole drill and read by acts: call, supply, crew, job, as in the scenario. */
-  readonly given: Pick<Scenario, 'call' | 'supply' | 'crew' | 'job' | 'title'>;
+  readonly given: Pick<Scenario, 'call' | 'supply' | 'crew' | 'job' | 'title' | 'events'>;
   readonly ended: null | 'closed-out' | 'handed-over' | 'struck';
 }
 
 /** Weather, light and ground now; the weather to come moves into it as the clock runs. */
-export type Site = ScenarioSite;
+export interface Site extends ScenarioSite {
+  readonly faults: readonly LaidFault[];
+  /** Minute of the last thunder; null: none so far. */
+  readonly thunderAt: number | null;
+}
+
+/** `cones` with their signs ahead; `barrier`: a vehicle between traffic and work; `truckGround`: the truck on the pole's ground. */
+export interface Guards {
+  readonly chocks: boolean;
+  readonly cones: boolean;
+  readonly keepOut: boolean;
+  readonly barrier: boolean;
+  readonly truckGround: boolean;
+}
 
 export interface Truck {
   readonly at: Vec3;
@@ -66,7 +79,7 @@ export interface Part {
   readonly supported: boolean;
 }
 
-/** A fault or look-alike as laid on a part or tool. */
+/** A fault or look-alike as laid on a part, a tool, a person or the site. */
 export interface LaidFault {
   readonly id: string;
   readonly kind: string;
@@ -74,6 +87,7 @@ export interface LaidFault {
   /** Terminal where a leak ends: 'p2.ground-lead/top'. */
   readonly to: PointId | null;
   readonly values: Readonly<Record<string, number>>;
+  readonly says?: string;
 }
 
 /** A standing point: where the feet are and the eye is. */
@@ -90,7 +104,20 @@ export interface Stand {
   readonly near: string | null;
 }
 
-export type Role = 'trainee' | 'second' | 'dispatcher' | 'caller' | 'customer';
+export type Role =
+  | 'trainee'
+  | 'second'
+  | 'dispatcher'
+  | 'caller'
+  | 'customer'
+  | 'bystander'
+  | 'child'
+  | 'dog'
+  | 'foreman'
+  | 'flagger';
+
+/** What somebody was asked to do and does until told otherwise. */
+export type Task = 'watch' | 'flag';
 
 export interface Person {
   readonly id: string;
@@ -103,6 +130,10 @@ export interface Person {
   readonly wearing: readonly string[];
   readonly says: Readonly<Record<string, string>>;
   readonly aloftBy: null | 'hooks' | 'bucket';
+  /** Trained for line work: 29 CFR 1910.269(a)(2)(ii). */
+  readonly qualified: boolean;
+  readonly task: Task | null;
+  readonly faults: readonly LaidFault[];
 }
 
 export interface Tool {
@@ -131,6 +162,8 @@ export interface Orders {
     readonly state: 'requested' | 'held' | 'released';
     readonly minute: number;
   };
+  /** Orders to the dispatcher that are on their way, and the minute at which they are carried out. */
+  readonly switching: readonly { readonly part: string; readonly operation: string; readonly due: number }[];
   readonly reported: readonly string[];
   readonly customersTold: readonly string[];
 }

@@ -25,6 +25,7 @@ const harmWords: Readonly<Record<Mechanism, string>> = {
   drop: 'a conductor or part coming down',
   fall: 'a fall from height',
   'struck-by': 'something that moves or swings',
+  lightning: 'lightning',
   'barrier-loss': 'a tool or glove that does not hold',
 };
 

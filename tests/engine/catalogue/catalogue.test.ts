@@ -1,13 +1,20 @@
 /** Every entry of the catalogue against every other: what it names exists, and what it says gives nothing away. */
 import { describe, expect, it } from 'vitest';
 import { componentKind, componentKinds } from '../../../src/engine/catalogue/components.ts';
-import { conditions, isCondition, toolConditions } from '../../../src/engine/catalogue/conditions.ts';
+import {
+  conditions,
+  isCondition,
+  personConditions,
+  siteConditions,
+  toolConditions,
+} from '../../../src/engine/catalogue/conditions.ts';
 import { briefingTopics, controlKinds, isControlKind } from '../../../src/engine/catalogue/controls.ts';
 import { faultKinds } from '../../../src/engine/catalogue/faults.ts';
 import { repairKinds } from '../../../src/engine/catalogue/repairs.ts';
 import { toolKind, toolKinds } from '../../../src/engine/catalogue/tools.ts';
 import { type ComponentKind, hierarchy, type PartView } from '../../../src/engine/catalogue/types.ts';
 import { preconditions } from '../../../src/engine/hazards/preconditions.ts';
+import { otherRoles } from '../../../src/engine/scenario/types.ts';
 import { statesOf, viewOf } from './views.ts';
 
 const twice = (ids: readonly string[]): readonly string[] => ids.filter((id, i) => ids.indexOf(id) !== i);
@@ -118,11 +125,15 @@ describe.each(componentKinds.map((kind) => [kind.id, kind] as const))('component
 });
 
 describe.each(faultKinds.map((kind) => [kind.id, kind] as const))('fault %s', (_, fault) => {
-  const components = fault.on.filter((on) => !on.startsWith('tool:') && on !== 'site').map(componentKind);
+  const isElsewhere = (on: string): boolean => on === 'site' || on.startsWith('person:');
+  const components = fault.on.filter((on) => !on.startsWith('tool:') && !isElsewhere(on)).map(componentKind);
+  const elsewhere = fault.on.filter(isElsewhere);
   const tools = fault.on.filter((on) => on.startsWith('tool:')).map((on) => toolKind(on.slice(5)));
 
   it('lies on kinds that exist', () => {
-    expect(components.length + tools.length).toBeGreaterThan(0);
+    expect(components.length + tools.length + elsewhere.length).toBeGreaterThan(0);
+    for (const role of elsewhere.filter((on) => on !== 'site').map((on) => on.slice('person:'.length)))
+      expect(['second', 'dispatcher', 'customer', ...otherRoles]).toContain(role);
   });
 
   it('is named by conditions that can be called where it lies or, for a source, on what it feeds', () => {
@@ -131,7 +142,11 @@ describe.each(faultKinds.map((kind) => [kind.id, kind] as const))('fault %s', (_
       expect(fault.conditions.some((id) => callable.includes(id))).toBe(true);
     if (tools.length > 0) expect(without(fault.conditions, toolConditions)).toEqual([]);
     const anywhere = new Set(componentKinds.flatMap((kind) => kind.conditions));
-    expect(without(fault.conditions, [...anywhere, ...toolConditions])).toEqual([]);
+    const around = [
+      ...(elsewhere.includes('site') ? siteConditions : []),
+      ...(elsewhere.length > 0 ? personConditions : []),
+    ];
+    expect(without(fault.conditions, [...anywhere, ...toolConditions, ...around])).toEqual([]);
   });
 
   it('opens branches and leaks between terminals that are there, with ohms that it declares', () => {
@@ -171,7 +186,7 @@ describe.each(faultKinds.map((kind) => [kind.id, kind] as const))('fault %s', (_
   });
 
   it('is mended by a repair step or set right by an operation, unless it is benign or lies on a tool', () => {
-    if (fault.benign || tools.length > 0) return;
+    if (fault.benign || tools.length > 0 || elsewhere.length > 0) return;
     const mended = repairKinds.some(({ mends }) => mends.includes(fault.id));
     const undone = components.some(({ operations }) =>
       operations.some(({ from }) =>

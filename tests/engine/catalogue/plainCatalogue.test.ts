@@ -5,6 +5,7 @@ import { expect, it } from 'vitest';
 import { componentKinds } from '../../../src/engine/catalogue/components.ts';
 import { faultKinds } from '../../../src/engine/catalogue/faults.ts';
 import { plainCatalogue } from '../../../src/engine/catalogue/plainCatalogue.ts';
+import { faultsOf } from '../../../src/engine/world/edit.ts';
 import { root } from '../../../src/setup/run.mjs';
 import { built } from '../world/shuffled.ts';
 
@@ -26,7 +27,7 @@ it('loses nothing on its way through JSON', () => {
 });
 
 /** Worlds of every scenario that is shipped or kept for tests, the bad ones apart. */
-const worlds = ['scenarios', 'tests/scenarios', 'tests/scenarios/models'].flatMap((place) =>
+const worlds = ['scenarios', 'tests/scenarios', 'tests/scenarios/models', 'tests/scenarios/people'].flatMap((place) =>
   readdirSync(join(root, place))
     .filter((name) => name.endsWith('.yaml') && !name.startsWith('bad-'))
     .map((name) => built(readFileSync(join(root, place, name), 'utf8'))),
@@ -34,7 +35,7 @@ const worlds = ['scenarios', 'tests/scenarios', 'tests/scenarios/models'].flatMa
 
 it('each kind of component and fault occurs in a scenario', () => {
   const parts = worlds.flatMap((world) => world.parts);
-  const laid = [...parts, ...worlds.flatMap(({ tools }) => tools)].flatMap(({ faults }) => faults);
+  const laid = worlds.flatMap(faultsOf).map(({ fault }) => fault);
   const used = (kinds: readonly { readonly kind: string }[]) => new Set(kinds.map(({ kind }) => kind));
   expect(componentKinds.filter(({ id }) => !used(parts).has(id)).map(({ id }) => id)).toEqual([]);
   expect(faultKinds.filter(({ id }) => !used(laid).has(id)).map(({ id }) => id)).toEqual([]);

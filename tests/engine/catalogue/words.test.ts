@@ -27,6 +27,7 @@ const seen = faultKinds.flatMap((fault) =>
     sign.sense !== 'see'
       ? []
       : fault.on.flatMap((on) => {
+          if (on === 'site' || on.startsWith('person:')) return [];
           const feature = componentKind(on).features.find(({ id }) => id === sign.feature);
           return feature === undefined ? [] : [[`${fault.id} ${sign.id}`, sign, feature, fault.sets ?? {}] as const];
         }),

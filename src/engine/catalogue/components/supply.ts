@@ -10,7 +10,7 @@
 import { type Complex, complex, polar, sub } from '../../math/complex.ts';
 import { usualSequence } from '../../standards/recloser.ts';
 import { sourceImpedance } from '../../standards/systems.ts';
-import type { Branch, ComponentKind, PartView } from '../types.ts';
+import type { Branch, ComponentKind, Operation, PartView } from '../types.ts';
 import { isIn, joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
 
 /** Phases and their angles, sequence a-b-c. */
@@ -141,14 +141,39 @@ const recloserForm = {
   branches: recloserBranches,
 } as const;
 
-/** Out of sight toward the source. */
+/** Whoever holds no clearance may find it open and close it. */
+const byOthers: ComponentKind['othersMay'] = ['open', 'locked-out'].map((position) => ({
+  when: { position },
+  becomes: { position: 'closed' },
+  unless: ['tagged', 'clearance-held'],
+  who: 'somebody else closes it',
+}));
+
+const byDispatcher = (id: string, label: string, from: Operation['from'], to: Operation['to']): Operation => ({
+  id,
+  label,
+  by: 'dispatcher',
+  from,
+  to,
+  minutes: 1,
+  touches: [],
+});
+
+/** Out of sight toward the source; worked at the dispatcher's word. */
 const upstreamRecloser: ComponentKind = {
   ...recloserForm,
   id: 'upstream-recloser',
   name: 'recloser toward the source',
   solids: () => [],
   features: [],
-  conditions: [],
+  conditions: ['sound', 'recloses'],
+  othersMay: byOthers,
+  operations: [
+    byDispatcher('open', 'Open', { position: ['closed'] }, { position: 'locked-out' }),
+    byDispatcher('close', 'Close', { position: ['open', 'locked-out'] }, { position: 'closed' }),
+    byDispatcher('block', 'Block the reclosing of', { reclosing: ['automatic'] }, { reclosing: 'blocked' }),
+    byDispatcher('unblock', 'Restore the reclosing of', { reclosing: ['blocked'] }, { reclosing: 'automatic' }),
+  ],
   source: 'standards/recloser.ts',
 };
 
@@ -181,21 +206,8 @@ const recloser: ComponentKind = {
     },
   ],
   trueWhen: [{ condition: 'tripped', when: { position: 'locked-out' } }],
-  conditions: ['sound', 'tripped', 'bushing-cracked', 'leaking'],
-  othersMay: [
-    {
-      when: { position: 'open' },
-      becomes: { position: 'closed' },
-      unless: ['tagged', 'clearance-held'],
-      who: 'somebody else closes it',
-    },
-    {
-      when: { position: 'locked-out' },
-      becomes: { position: 'closed' },
-      unless: ['tagged', 'clearance-held'],
-      who: 'somebody else closes it',
-    },
-  ],
+  conditions: ['sound', 'tripped', 'recloses', 'bushing-cracked', 'leaking'],
+  othersMay: byOthers,
   operations: [
     {
       id: 'open',

@@ -13,9 +13,9 @@ const faultOf = (kinds: 'fault' | 'look-alike', doc: string, example: { id: stri
     id: id({ doc: 'Short id, used in the log.', example: example.id }),
     kind: kind(kinds, { doc: `Kind of ${kinds}, from the catalogue.`, example: example.kind }),
     on: pattern(/^[a-z][a-z0-9]*(?:-[a-z0-9]+)*(?:\.[a-z][a-z0-9]*(?:-[a-z0-9]+)*)?$/, {
-      doc: 'The part or tool that has it, or the word site.',
+      doc: 'The part, tool or person that has it, or the word site.',
       example: example.on,
-      expected: 'a part such as p2.insulator, a tool, or site',
+      expected: 'a part such as p2.insulator, a tool, a person, or site',
     }),
     side: sideField().optional(),
     to: pattern(/^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*\/[a-z][a-z0-9-]*$/, {
@@ -24,6 +24,7 @@ const faultOf = (kinds: 'fault' | 'look-alike', doc: string, example: { id: stri
       expected: 'a terminal such as p2.ground-lead/top',
     }).optional(),
     values: quantities({ doc: 'Quantities of its kind, with their units.', example: { ohms: '150 kohm' } }).optional(),
+    says: text({ doc: 'What somebody says because of it.', example: 'That is Feeder 4217.', most: 160 }).optional(),
   }).transform((fault): WrittenFault => defined(fault));
 
 /** A fault of the written form. */
@@ -43,6 +44,7 @@ export const lookAlikeSchema = faultOf('look-alike', 'Something that only looks 
 /** `job` of the written form to `ScenarioJob`. */
 export const jobSchema = group('The job asked for.', {
   id: id({ doc: 'Short id.', example: 'restore-tap' }),
+  kind: kind('job', { doc: 'The job of the catalogue that it is.', example: 'refuse-after-patrol' }).optional(),
   words: text({ doc: 'What the crew is asked to do.', example: 'Find the cause, make it right, restore.', most: 300 }),
   restores: list(dotted({ doc: 'A part.', example: 'b.meter' }), {
     doc: 'Parts whose supply must be back and measured.',
@@ -50,5 +52,5 @@ export const jobSchema = group('The job asked for.', {
     most: 20,
   }),
 }).transform(
-  (job): ScenarioJob => ({ id: job.id, words: job.words, restores: [...job.restores].sort(byCodeUnit) }),
+  ({ restores, ...job }): ScenarioJob => defined({ ...job, restores: [...restores].sort(byCodeUnit) }),
 ) satisfies z.ZodType<ScenarioJob>;

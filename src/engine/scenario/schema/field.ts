@@ -16,7 +16,7 @@ export interface FieldNote {
   readonly expected: string;
   readonly dimension?: Dimension;
   /** Which kinds of the catalogue may stand here. */
-  readonly kinds?: 'equipment' | 'tool' | 'fault' | 'look-alike';
+  readonly kinds?: 'equipment' | 'tool' | 'fault' | 'look-alike' | 'job';
   /** The only words allowed. */
   readonly words?: readonly string[];
 }

@@ -7,6 +7,7 @@ import { equipmentSchema } from './equipment.ts';
 import { faultSchema, jobSchema, lookAlikeSchema } from './faults.ts';
 import { fieldNotes, group, id, list, text } from './field.ts';
 import { cableSchema, poleSchema, secondarySchema, spanSchema } from './line.ts';
+import { eventSchema, personSchema } from './people.ts';
 import { premisesSchema } from './premises.ts';
 import { siteSchema } from './site.ts';
 import { supplySchema } from './supply.ts';
@@ -42,6 +43,8 @@ const written = group('A drill: the scene, its faults, the call, the crew, the t
   equipment: list(equipmentSchema, { doc: 'Equipment on the poles, in any order.', most: 120 }).prefault([]),
   premises: list(premisesSchema, { doc: "Customers' premises, in any order.", most: 20 }).prefault([]),
   crew: crewSchema.prefault({}),
+  people: list(personSchema, { doc: 'Whoever else is there or comes, in any order.', most: 20 }).prefault([]),
+  events: list(eventSchema, { doc: 'What happens by the clock, in any order.', most: 24 }).prefault([]),
   tools: list(toolSchema, { doc: 'Tools on the truck, in any order.', most: 80 }).prefault([]),
   faults: list(faultSchema, { doc: 'What is wrong, in any order.', most: 60 }).prefault([]),
   'look-alikes': list(lookAlikeSchema, { doc: 'What only looks wrong, in any order.', most: 60 }).prefault([]),
@@ -65,6 +68,8 @@ export const scenarioSchema = written.transform((all) => ({
   equipment: byId(all.equipment),
   premises: byId(all.premises),
   crew: { ...all.crew, today: all.crew.today ?? all.call.date },
+  people: byId(all.people),
+  events: [...all.events].sort((a, b) => a.atMinute - b.atMinute),
   tools: byId(all.tools),
   faults: byId(all.faults),
   lookAlikes: byId(all['look-alikes']),

@@ -1,7 +1,7 @@
 /** Light, weather, soil and noise, as written. */
 import type { z } from 'zod';
-import type { ScenarioSite } from '../types.ts';
-import { choice, defined, group, list, quantity } from './field.ts';
+import { precipitations, type ScenarioSite } from '../types.ts';
+import { choice, defined, flag, group, list, quantity } from './field.ts';
 
 const sky = () =>
   quantity('illuminance', {
@@ -24,6 +24,13 @@ const wetness = () =>
     from: '0 %',
     to: '100 %',
   });
+const wind = () =>
+  quantity('speed', { doc: 'Steady wind across the line.', example: '2 mph', from: '0 m/s', to: '60 m/s' });
+const precipitation = () => choice(precipitations, { doc: 'What falls from the sky.', example: 'drizzle' });
+const lightning = () =>
+  choice(['none', 'near'], { doc: 'Thunderstorm near enough to be heard, or none.', example: 'none' });
+const flooded = () => flag({ doc: 'Whether water stands on the ground.', example: false });
+const traffic = () => choice(['none', 'light', 'heavy'], { doc: 'Traffic past the truck.', example: 'none' });
 
 const change = group('A change of weather or light; what is not named stays.', {
   after: quantity('duration', {
@@ -35,8 +42,13 @@ const change = group('A change of weather or light; what is not named stays.', {
   sky: sky().optional(),
   visibility: visibility().optional(),
   wetness: wetness().optional(),
-}).transform(({ after, sky: skyLux, visibility: visibilityM, wetness: wet }) =>
-  defined({ atMinute: after, skyLux, visibilityM, wetness: wet }),
+  wind: wind().optional(),
+  precipitation: precipitation().optional(),
+  lightning: lightning().optional(),
+  flooded: flooded().optional(),
+  traffic: traffic().optional(),
+}).transform(({ after, sky: skyLux, visibility: visibilityM, wind: windMs, ...rest }) =>
+  defined({ atMinute: after, skyLux, visibilityM, windMs, ...rest }),
 );
 
 const written = group('Light, weather, ground, traffic and noise at the place.', {
@@ -44,12 +56,16 @@ const written = group('Light, weather, ground, traffic and noise at the place.',
   sky: sky(),
   visibility: visibility().prefault('10 km'),
   wetness: wetness().prefault('0 %'),
-  wind: quantity('speed', {
-    doc: 'Steady wind across the line.',
-    example: '2 mph',
-    from: '0 m/s',
-    to: '60 m/s',
-  }).prefault('0 mph'),
+  wind: wind().prefault('0 mph'),
+  'wind-limit': quantity('speed', {
+    doc: "Wind above which nobody goes aloft: the lift's limit or the employer's rule.",
+    example: '30 mph',
+    from: '5 m/s',
+    to: '30 m/s',
+  }).prefault('30 mph'),
+  precipitation: precipitation().prefault('none'),
+  lightning: lightning().prefault('none'),
+  flooded: flooded().prefault(false),
   temperature: quantity('temperature', {
     doc: 'Air temperature.',
     example: '46 °F',
@@ -74,7 +90,13 @@ const written = group('Light, weather, ground, traffic and noise at the place.',
     from: '10 dB',
     to: '120 dB',
   }).prefault('35 dB'),
-  traffic: choice(['none', 'light', 'heavy'], { doc: 'Traffic past the truck.', example: 'none' }).prefault('none'),
+  traffic: traffic().prefault('none'),
+  'traffic-speed': quantity('speed', {
+    doc: 'How fast the traffic goes past.',
+    example: '35 mph',
+    from: '5 mph',
+    to: '80 mph',
+  }).prefault('35 mph'),
   weather: list(change, { doc: 'Changes of weather and light, each minute once.', most: 24 }).prefault([]),
 });
 
@@ -86,11 +108,16 @@ export const siteSchema = written.transform(
     visibilityM: site.visibility,
     wetness: site.wetness,
     windMs: site.wind,
+    windLimitMs: site['wind-limit'],
+    precipitation: site.precipitation,
+    lightning: site.lightning,
+    flooded: site.flooded,
     temperatureC: site.temperature,
     resistivity: site.soil,
     altitudeM: site.altitude,
     backgroundDb: site.background,
     traffic: site.traffic,
+    trafficMs: site['traffic-speed'],
     weather: [...site.weather].sort((a, b) => a.atMinute - b.atMinute),
   }),
 ) satisfies z.ZodType<ScenarioSite>;
