@@ -1,13 +1,12 @@
 /**
  * Being aloft. Unattached above 4 ft on a pole, or in a lift at all, is potentially fatal (29 CFR
  * 1910.269(g)(2)(iv)(C)). A pole that is climbed must be found able to carry (q)(1): unchecked is an order matter
- * while the computed strength suffices (mechanics/poleStrength.ts), potentially fatal when it does not. Aloft alone
- * there is nobody to see, and nobody to help: (l)(2)(i) asks for two at lines above 600 V, counted as alive until
- * deenergized and grounded, and rescue must be ready (b)(1). Left out: unbalanced pull of the conductors (a tangent
- * or guyed pole is taken), slips, gaffs cutting out, the lift's own stability.
+ * while the computed strength suffices (mechanics/poleBending.ts: pull that no guy takes, wind of the site, climber,
+ * decay), potentially fatal when it does not. Aloft alone there is nobody to see, and nobody to help: (l)(2)(i) asks for
+ * two at lines above 600 V, counted as alive until deenergized and grounded, and rescue must be ready (b)(1). Left out:
+ * slips, gaffs cutting out, the lift's own stability; a pole that fails without anybody on it is struckBy.ts.
  */
-import { faultKind } from '../catalogue/faults.ts';
-import { checkPole } from '../mechanics/poleStrength.ts';
+import { poleBending } from '../mechanics/poleBending.ts';
 import type { Metres } from '../units/quantities.ts';
 import type { Part, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
@@ -20,13 +19,6 @@ const RULE_HEIGHT: Metres = 1.2192;
 
 const bodyOf = (world: World, pole: string): Part | null => world.parts.find(({ id }) => id === `${pole}.pole`) ?? null;
 
-/** Strength left: the pole's own value, less what faults take. */
-export const strengthLeft = (part: Part): number =>
-  part.faults.reduce(
-    (left, { kind }) => Math.min(left, faultKind(kind).mechanical?.strength ?? 1),
-    part.values.strength ?? 1,
-  );
-
 /** Falls that the reach makes possible. */
 export function fall(reach: Reach, moment: Moment): readonly Meeting[] {
   const { climbs } = reach;
@@ -35,11 +27,10 @@ export function fall(reach: Reach, moment: Moment): readonly Meeting[] {
   const part = bodyOf(world, climbs.pole);
   if (part === null) return [];
   const height = reach.at[2];
-  const left = strengthLeft(part);
-  const pole = checkPole({ buttRadius: part.values.buttRadiusM ?? 0.14, left, pull: 0, pullHeight: 0 });
   const onPole = climbs.by === 'hooks';
+  const pole = poleBending(world, climbs.pole, { wind: world.site.windMs, climber: onPole });
   const unattached = failing(world, ['fall-gear'], { who: reach.who }).length > 0 && (!onPole || height > RULE_HEIGHT);
-  const weak = onPole && !pole.suffices;
+  const weak = onPole && !pole.holds;
   const failed = [
     ...(unattached ? ['fall-gear'] : []),
     ...(onPole ? failing(world, ['pole-checked'], { part: part.id }) : []),
@@ -50,7 +41,8 @@ export function fall(reach: Reach, moment: Moment): readonly Meeting[] {
   const quantities = [
     { name: 'height', value: height, unit: 'm' },
     { name: 'bending the pole withstands', value: pole.capacity, unit: 'N m' },
-    { name: 'bending a climber asks', value: onPole ? pole.demand : 0, unit: 'N m' },
+    { name: 'bending asked of it', value: pole.demand, unit: 'N m' },
+    { name: 'of that, pull that nothing takes', value: pole.unbalanced, unit: 'N m' },
   ];
   return [
     {

@@ -16,10 +16,14 @@ import { drop } from './drop.ts';
 import { fall } from './fall.ts';
 import { flash } from './flash.ts';
 import { type Meeting, worstOf } from './meeting.ts';
-import { momentOf } from './moment.ts';
+import { type Moment, momentOf } from './moment.ts';
 import { type Probes, probesOf, unprotected } from './probes.ts';
+import { struckBy } from './struckBy.ts';
 import { surroundings } from './surroundings.ts';
-import type { Hazard } from './types.ts';
+import type { Hazard, Reach } from './types.ts';
+
+/** Mechanisms that meet whoever is there. */
+const ofBeing: readonly ((reach: Reach, moment: Moment) => readonly Meeting[])[] = [approach, drop, fall, struckBy];
 
 /** What a World without controls meets; tools that fail are asked apart. */
 function physical(
@@ -30,7 +34,7 @@ function physical(
   const moment = momentOf(unprotected(world), false, trusted);
   return worstOf([
     ...touching.flatMap((reach) => contact(reach, moment)),
-    ...being.flatMap((reach) => [...approach(reach, moment), ...drop(reach, moment), ...fall(reach, moment)]),
+    ...being.flatMap((reach) => ofBeing.flatMap((mechanism) => mechanism(reach, moment))),
     ...switching.flatMap((reach) => flash(reach, moment)),
   ]);
 }

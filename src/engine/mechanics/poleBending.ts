@@ -3,21 +3,27 @@
  * holds; wind on pole and conductors; a climber. Tension of a span from sag and weight (standards/sag.ts), moments by
  * standards/poleLoad.ts, strength f C3/(32 pi2) times what decay leaves, and the two-thirds rule (standards/poles.ts).
  * Pull, wind and climber are added as if they bent one way. A guy takes the pull along its own direction, H at its height
- * over the cosine of its slope. Southern pine; left out: secondary and services, P-delta, gusts, ice, foundation.
+ * over the cosine of its slope. A conductor that has parted does not pull; one that is held on a pin and leaves the scene
+ * there runs on outside it and balances, and so do those beside it. The climber is 120 kg with tools, leaning 0.6 m out,
+ * doubled for a sudden slip into the belt (estimates). Southern pine; left out: secondary and services, P-delta, gusts,
+ * ice, foundation, the pole's own lean, decay above the groundline.
  */
+import { componentKind } from '../catalogue/components.ts';
 import { conductorNamed } from '../catalogue/conductorNames.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { distance, dot, scale, length as size, sub, type Vec3 } from '../math/vec3.ts';
 import { climberMoment, conductorWind, momentOf, type PoleForce, windPressure } from '../standards/poleLoad.ts';
 import { fibreStrength, momentCapacity, mustReplace } from '../standards/poles.ts';
 import { gravity, tensionForSag, weightPerMetre } from '../standards/sag.ts';
-import type { Fraction, Metres, MetresPerSecond, NewtonMetres, Newtons } from '../units/quantities.ts';
+import type { Fraction, Kilograms, Metres, MetresPerSecond, NewtonMetres, Newtons } from '../units/quantities.ts';
 import { partById } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 
-/** Person, belt and tools, kilograms; how far out; a sudden slip (as mechanics/poleStrength.ts). */
-const CLIMBER = 120;
+/** Person, belt and tools. */
+const CLIMBER: Kilograms = 120;
+/** How far that hangs out from the pole's axis. */
 const LEAN: Metres = 0.6;
+/** A load put on at once deflects and strains twice as much as at rest (textbook). */
 const SUDDEN = 2;
 /** How far a conductor's end is from the pole that holds it at most. */
 const HELD: Metres = 1.6;
@@ -53,20 +59,73 @@ export const strengthLeft = (part: Part): Fraction =>
     part.values.strength ?? 1,
   );
 
-/** Conductors that end at the pole, by id of their parts. */
-export function pullsAt(world: World, pole: string): readonly Pull[] {
+const isParted = (part: Part): boolean =>
+  part.faults.some(({ kind }) => faultKind(kind).mechanical?.breaks !== undefined);
+
+/** A conductor's end at a pole. */
+interface End {
+  readonly part: Part;
+  readonly net: string;
+  readonly near: Vec3;
+  /** Unit vector along the ground, away from the pole, and how far that goes. */
+  readonly along: Vec3;
+  readonly span: Metres;
+  readonly pulls: boolean;
+}
+
+function endsAt(world: World, pole: string): readonly End[] {
   const { at } = partById(world, `${pole}.pole`);
+  const flat = (place: Vec3): Metres => distance([place[0], place[1], 0], [at[0], at[1], 0]);
   return world.parts.flatMap((part) => {
-    const { end, words, values } = part;
+    const { end, words, values, nets } = part;
     if (end === null || words.conductor === undefined || values.sagM === undefined) return [];
-    const flat = (place: Vec3): Metres => distance([place[0], place[1], 0], [at[0], at[1], 0]);
-    const [near, far] = flat(part.at) <= flat(end) ? [part.at, end] : [end, part.at];
+    const isFirst = flat(part.at) <= flat(end);
+    const [near, far] = isFirst ? [part.at, end] : [end, part.at];
     if (flat(near) > HELD) return [];
     const away: Vec3 = [far[0] - near[0], far[1] - near[1], 0];
     const span = size(away);
-    const conductor = conductorNamed(words.conductor);
-    const newtons = tensionForSag(weightPerMetre(conductor.kilogramsPerMetre), span, values.sagM);
-    const along = scale(away, 1 / span);
+    if (!(span > 0)) return [];
+    const net = nets[isFirst ? 'a' : 'b'] ?? '';
+    return [{ part, net, near, along: scale(away, 1 / span), span, pulls: !isParted(part) }];
+  });
+}
+
+/** Cosine from which two directions count as one. */
+const ALIKE = 0.99;
+
+/** Ends whose conductor goes on beyond the pole, outside the scene, as it came. */
+function runningOn(world: World, pole: string, ends: readonly End[]): ReadonlySet<End> {
+  const through = new Set(
+    world.parts
+      .filter((part) => part.pole === pole && componentKind(part.kind).holds === 'through')
+      .flatMap(({ nets }) => Object.values(nets)),
+  );
+  const leaves = ends.filter(({ net }) => through.has(net) && ends.filter((each) => each.net === net).length === 1);
+  const beside = ends.filter(
+    (end) =>
+      leaves.some(({ along }) => dot(along, end.along) > ALIKE) &&
+      !ends.some(({ net, along }) => net === end.net && dot(along, end.along) < -ALIKE) &&
+      !isHeld(world, pole, end),
+  );
+  return new Set([...leaves, ...beside]);
+}
+
+/** Whether something at the pole is made for holding it, through or at its end; a neutral's spool is for both. */
+const isHeld = (world: World, pole: string, { net }: End): boolean =>
+  world.parts.some(
+    (part) =>
+      part.pole === pole && componentKind(part.kind).holds !== undefined && Object.values(part.nets).includes(net),
+  );
+
+/** Conductors whose pull the pole must bear unless something balances it, by id of their parts. */
+export function pullsAt(world: World, pole: string): readonly Pull[] {
+  const ends = endsAt(world, pole);
+  const on = runningOn(world, pole, ends);
+  return ends.flatMap((end) => {
+    if (!end.pulls || on.has(end)) return [];
+    const { part, near, along, span } = end;
+    const conductor = conductorNamed(part.words.conductor ?? '');
+    const newtons = tensionForSag(weightPerMetre(conductor.kilogramsPerMetre), span, part.values.sagM ?? 0);
     return [{ part: part.id, along, newtons, height: near[2], span, diameter: conductor.diameter }];
   });
 }

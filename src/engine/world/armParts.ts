@@ -8,7 +8,7 @@ import type { Vec3 } from '../math/vec3.ts';
 import type { Scenario, ScenarioPole, ScenarioSpan } from '../scenario/types.ts';
 import { carrierOf, deadEnd, tieWords } from './heldBy.ts';
 import { type PartSpec, partForm } from './partForm.ts';
-import { framingParts, guyOf, heightOf } from './poleParts.ts';
+import { framingParts, guyOf, guyOut, heightOf } from './poleParts.ts';
 import type { Part } from './types.ts';
 
 const ARM_BELOW = 0.45;
@@ -104,9 +104,10 @@ export const armParts = (scenario: Scenario, pole: ScenarioPole): readonly Part[
   const line = lineOn(scenario, pole);
   const on = onPole(pole);
   const h = heightOf(pole);
+  const [top, foot] = guyOf(pole, guyOut(scenario, pole));
   const ends =
     pole.framing === 'arm-deadend'
-      ? [on('guy', 'guy', guyOf(pole)[0], { end: guyOf(pole)[1] })]
+      ? [on('guy', 'guy', top, { end: foot })]
       : pole.framing === 'arm-tap'
         ? [
             on('deadend', deadEnd(pole).kind, [pole.x, pole.y, h - 0.9], {

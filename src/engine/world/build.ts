@@ -7,7 +7,7 @@ import type { Scenario, ScenarioEquipment, ScenarioFault, ScenarioPole } from '.
 import { armParts, besideParts, isArm } from './armParts.ts';
 import { affected, changedBy, labelled } from './faultEffects.ts';
 import { cableParts, lineParts, secondaryParts } from './lineParts.ts';
-import { equipmentParts, framingParts } from './poleParts.ts';
+import { equipmentParts, framingParts, guyOut } from './poleParts.ts';
 import { premisesParts } from './premisesParts.ts';
 import { standsOf } from './stands.ts';
 import { supplyParts } from './supplyParts.ts';
@@ -26,7 +26,7 @@ const ratedFor = ({ supply }: Scenario, item: ScenarioEquipment): ScenarioEquipm
 
 /** A delta has no neutral along the line. */
 const onFraming = (scenario: Scenario, pole: ScenarioPole): readonly Part[] => {
-  const parts = isArm(pole) ? armParts(scenario, pole) : framingParts(pole);
+  const parts = isArm(pole) ? armParts(scenario, pole) : framingParts(pole, guyOut(scenario, pole));
   return scenario.supply.delta ? parts.filter(({ kind }) => kind !== 'neutral-spool') : parts;
 };
 
@@ -48,7 +48,7 @@ const bareParts = (scenario: Scenario): readonly Part[] => {
       ...onFraming(scenario, pole),
       ...scenario.equipment
         .filter((item) => item.pole === pole.id)
-        .flatMap((item) => equipmentParts(pole, ratedFor(scenario, item), listed)),
+        .flatMap((item) => equipmentParts(pole, ratedFor(scenario, item), listed, guyOut(scenario, pole))),
     ]),
     ...besideParts(scenario),
     ...lineParts(scenario),

@@ -5,8 +5,8 @@
 import { componentKind } from '../catalogue/components.ts';
 import { poleSize } from '../catalogue/poleSizes.ts';
 import type { Side } from '../catalogue/types.ts';
-import { lerp, type Vec3 } from '../math/vec3.ts';
-import type { ScenarioEquipment, ScenarioPole } from '../scenario/types.ts';
+import { add, length, lerp, scale, type Vec3 } from '../math/vec3.ts';
+import type { Scenario, ScenarioEquipment, ScenarioPole } from '../scenario/types.ts';
 import { carrierOf, deadEnd, tieWords } from './heldBy.ts';
 import { type PartSpec, partForm } from './partForm.ts';
 import type { Part } from './types.ts';
@@ -37,26 +37,44 @@ export const neutralBelow = 1.45;
 /** Services leave the pole this far below the roof. */
 export const serviceBelow = 2.5;
 
-/** Ends of the guy of a dead end: 0.6 of its height out (common practice). */
-export const guyOf = (pole: ScenarioPole): readonly [top: Vec3, foot: Vec3] => {
+/** Along the ground, away from the spans that end at the pole; toward the load where none does. */
+export const guyOut = (scenario: Scenario, pole: ScenarioPole): Vec3 => {
+  const away = scenario.spans.flatMap(({ from, to }): readonly Vec3[] => {
+    const [a, b] = [from, to].map((net) => scenario.poles.find(({ id }) => net.startsWith(`${id}.`)));
+    const other = a?.id === pole.id ? b : b?.id === pole.id ? a : undefined;
+    if (other === undefined) return [];
+    const out: Vec3 = [pole.x - other.x, pole.y - other.y, 0];
+    return [scale(out, 1 / length(out))];
+  });
+  const sum = away.reduce(add, [0, 0, 0]);
+  const size = length(sum);
+  return size > 1e-6 ? scale(sum, 1 / size) : [1, 0, 0];
+};
+
+/** Ends of the guy of a dead end: 0.6 of its height out (common practice), the way that is told. */
+export const guyOf = (pole: ScenarioPole, [dx, dy]: Vec3 = [1, 0, 0]): readonly [top: Vec3, foot: Vec3] => {
   const h = heightOf(pole);
   return [
     [pole.x, pole.y, h - 0.2],
-    [pole.x + 0.6 * h, pole.y, 0],
+    [pole.x + 0.6 * h * dx, pole.y + 0.6 * h * dy, 0],
   ];
 };
 
 /** Where a piece of equipment hangs on its pole. */
-export const mountingOf = (pole: ScenarioPole, { kind, side = 'road', heightM }: ScenarioEquipment): Vec3 => {
+export const mountingOf = (
+  pole: ScenarioPole,
+  { kind, side = 'road', heightM }: ScenarioEquipment,
+  out?: Vec3,
+): Vec3 => {
   const mounting = componentKind(kind).mounting ?? anywhere;
-  if ('along' in mounting) return lerp(...guyOf(pole), mounting.share);
+  if ('along' in mounting) return lerp(...guyOf(pole, out), mounting.share);
   const height = 'aboveM' in mounting ? mounting.aboveM : heightOf(pole) - mounting.belowM;
   const [dx, dy] = outward[side] ?? [0, -1, 0];
   return [pole.x + dx * mounting.outM, pole.y + dy * mounting.outM, heightM ?? height];
 };
 
 /** Pole, insulator, tie, neutral, ground and tag by framing. */
-export const framingParts = (pole: ScenarioPole): readonly Part[] => {
+export const framingParts = (pole: ScenarioPole, out?: Vec3): readonly Part[] => {
   const h = heightOf(pole);
   const size = poleSize(pole.lengthM, pole.class);
   const { x, y } = pole;
@@ -77,7 +95,7 @@ export const framingParts = (pole: ScenarioPole): readonly Part[] => {
   ];
   const dead = deadEnd(pole);
   if (pole.framing === 'deadend') {
-    const [top, foot] = guyOf(pole);
+    const [top, foot] = guyOf(pole, out);
     return [
       ...common,
       on('deadend', dead.kind, [x, y, h - 0.15], { words: dead.words }),
@@ -133,8 +151,9 @@ export const equipmentParts = (
   pole: ScenarioPole,
   item: ScenarioEquipment,
   listed: ReadonlySet<string> = new Set(),
+  out?: Vec3,
 ): readonly Part[] => {
-  const at = mountingOf(pole, item);
+  const at = mountingOf(pole, item, out);
   return [
     partForm({
       id: item.id,

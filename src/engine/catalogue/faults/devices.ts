@@ -85,8 +85,10 @@ const tubeHung: FaultKind = {
     ohms: { default: 300e3, dimension: 'resistance', doc: 'Charred bore of the tube' },
     credibleOhms: { default: 50, dimension: 'resistance', doc: 'The same when it flashes' },
   },
+  // Tube with its fittings: order of magnitude, estimate.
+  mechanical: { drops: { what: 'the tube', kilograms: 1.5 } },
   severity: 'fatal',
-  mechanisms: ['contact', 'flash'],
+  mechanisms: ['contact', 'flash', 'struck-by'],
   harm: 'It looks closed and holds no load; its charred bore keeps the load side alive through the tube.',
   controls: ['deenergize-ground', 'isolate-source', 'keep-clear'],
   tempting: [

@@ -99,8 +99,10 @@ const cutoutCracked: FaultKind = {
   conditions: ['cracked'],
   leaks: [{ name: 'crack', from: 'top', to: 'earth', ohms: 'ohms', credibleOhms: 'credibleOhms' }],
   values: { ohms: now(200e3, 'What leaks through the crack into bracket and wood'), credibleOhms: flashed },
+  // Half the porcelain with its contact: order of magnitude, estimate.
+  mechanical: { drops: { what: 'a piece of the porcelain with its contact', kilograms: 3 } },
   severity: 'fatal',
-  mechanisms: ['contact', 'flash'],
+  mechanisms: ['contact', 'flash', 'struck-by'],
   harm: 'It may come apart in the hand of whoever opens or closes it, and drop a live lead.',
   controls: ['deenergize-ground', 'isolate-source', 'keep-clear'],
   tempting: [{ what: 'Open it quickly by stick', why: 'the pull of the stick is what breaks it' }],
