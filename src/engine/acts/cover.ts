@@ -1,8 +1,8 @@
 /** Rubber goods laid on a part, by hand, against brushing contact. */
-import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import { findPart, pointAt, toolById } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { Part, World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { beyondHand, standing } from './presence.ts';
@@ -10,9 +10,7 @@ import { coversOf } from './toolsFor.ts';
 
 /** Where a cover can be laid on it: its bare metal, or the part itself. */
 function places(world: World, part: Part): readonly Vec3[] {
-  const points = Object.keys(componentKind(part.kind).points).map((terminal) =>
-    pointAt(world, `${part.id}/${terminal}`),
-  );
+  const points = bareTerminals(part).map((terminal) => pointAt(world, `${part.id}/${terminal}`));
   const bare = points.filter((place) => place !== null);
   return bare.length > 0 ? bare : [part.at];
 }

@@ -27,7 +27,7 @@ type Leak = { readonly part: Part; readonly fault: LaidFault };
 /** Leaks that an arc could follow now, in the order of parts. */
 const readyLeaks = (world: World): readonly Leak[] => {
   const leaks = world.parts.flatMap((part) =>
-    part.faults.filter(({ kind }) => faultKind(kind).leaks.length > 0).map((fault) => ({ part, fault })),
+    part.faults.filter(({ kind }) => faultKind(kind).leaks.some(({ soil }) => !soil)).map((fault) => ({ part, fault })),
   );
   if (leaks.length === 0) return [];
   const flashed = solveCircuit(world, { credible: true });

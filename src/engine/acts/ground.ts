@@ -1,8 +1,8 @@
 /** Grounds, bonds and shorts: clamps put on in the order given, taken off as one set, counted. */
-import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { Reach } from '../hazards/types.ts';
 import { splitPoint, toolById } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { Jumper, Part, PointId, Tool, World } from '../world/types.ts';
 import { nextId } from './finding.ts';
 import { type ActKind, event, type Offer, outcome } from './kind.ts';
@@ -122,7 +122,7 @@ type Place = { readonly point: PointId; readonly terminal: string; readonly rank
 
 /** Where a clamp goes first on one metal: a neutral's own point, the conductor itself, then what has fewest points. */
 const rankOf = (part: Part, terminal: string): number => {
-  const points = Object.keys(componentKind(part.kind).points).length;
+  const points = bareTerminals(part).length;
   return points + (terminal === reference ? 0 : part.end !== null ? 10 : 20);
 };
 
@@ -130,7 +130,7 @@ const rankOf = (part: Part, terminal: string): number => {
 function placesInReach(world: World, stick: string | null): readonly Place[] {
   const byNet = new Map<string, Place>();
   for (const part of world.parts) {
-    for (const terminal of Object.keys(componentKind(part.kind).points).sort()) {
+    for (const terminal of [...bareTerminals(part)].sort()) {
       const net = part.nets[terminal];
       const place = { point: `${part.id}/${terminal}`, terminal, rank: rankOf(part, terminal) };
       if (net === undefined || beyondReach(world, place.point, stick) !== null) continue;
@@ -147,7 +147,7 @@ const reference = 'neutral';
 /** What is joined to the neutral, or should be, in one joint of three or more: bridged along with a ground. */
 const besideNeutral = (world: World, stick: string | null): readonly PointId[] =>
   world.parts.flatMap((part) => {
-    const terminals = Object.keys(componentKind(part.kind).points);
+    const terminals = bareTerminals(part);
     if (terminals.length < 3 || !terminals.includes(reference)) return [];
     return terminals
       .filter((terminal) => terminal !== reference)

@@ -2,12 +2,12 @@
  * Where the trainee is and what is within reach from there. Reach is a distance from the shoulder; a stand on the
  * ground is a place of about a step round. Common practice and estimates, no standard.
  */
-import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { Reach, Through } from '../hazards/types.ts';
-import { add, distance, length, sub, type Vec3 } from '../math/vec3.ts';
+import { add, distance, length, type Vec3 } from '../math/vec3.ts';
 import type { Metres, Seconds } from '../units/quantities.ts';
 import { findPart, pointAt, splitPoint, standById, toolById, trainee } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { Part, PointId, Stand, World } from '../world/types.ts';
 
 /** Height of a standing person's shoulder above the feet (common practice). */
@@ -86,7 +86,7 @@ export function beyondStick(world: World, target: Vec3, stick: string | null): s
 function isPoint(world: World, point: PointId): boolean {
   const [id = '', terminal = ''] = splitPoint(point) ?? [];
   const part = findPart(world, id);
-  return part !== null && Object.hasOwn(componentKind(part.kind).points, terminal);
+  return part !== null && bareTerminals(part).includes(terminal);
 }
 
 /** Why a bare-metal point cannot be reached, by stick when one is named, else by hand. */
@@ -96,14 +96,17 @@ export function beyondReach(world: World, point: PointId, stick: string | null):
   return stick === null ? beyondHand(world, target) : beyondStick(world, target, stick);
 }
 
-/** Why what hangs on a pole or stands at premises cannot be handled from here: one is not beside it. */
+/** Why what hangs on a pole or stands at premises cannot be handled from here: one is not beside it, or either end of it. */
 export function besidePart(world: World, part: Part): string | null {
   const away = onFoot(world);
   if (away) return away;
   const stand = standHere(world);
   if (stand === null) return 'that is not here';
   if (part.premises !== null && stand.near === part.premises) return null;
-  if (stand.aloft) return stand.aloft.pole === part.pole ? null : 'that is not at this pole';
-  const aside = sub(part.at, stand.feet);
-  return length([aside[0], aside[1], 0]) <= besidePole + step ? null : 'that is not here';
+  if (stand.aloft && part.pole !== null) {
+    return stand.aloft.pole === part.pole ? null : 'that is not at this pole';
+  }
+  const ends = part.pole === null && part.end !== null ? [part.at, part.end] : [part.at];
+  const beside = ends.some((end) => length([end[0] - stand.feet[0], end[1] - stand.feet[1], 0]) <= besidePole + step);
+  return beside ? null : 'that is not here';
 }

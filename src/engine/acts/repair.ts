@@ -5,6 +5,7 @@ import { repairKinds } from '../catalogue/repairs.ts';
 import type { RepairKind } from '../catalogue/types.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import { findPart, placeOn, withPart } from '../world/edit.ts';
+import { barePlace, bareTerminals } from '../world/points.ts';
 import type { Part } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { besidePart, beyondHand, standing, through } from './presence.ts';
@@ -13,16 +14,20 @@ const repairIn = (id: string): RepairKind | null => repairKinds.find((kind) => k
 
 /** Where hands are put to it: the places touched, or where what it mends is to be seen. */
 function places(part: Part, repair: RepairKind): readonly Vec3[] {
-  const { points, features } = componentKind(part.kind);
-  const touched = repair.touches.map((terminal) => points[terminal]).filter((offset) => offset !== undefined);
+  const { features } = componentKind(part.kind);
+  const touched = repair.touches.map((terminal) => barePlace(part, terminal)).filter((place) => place !== null);
+  if (touched.length > 0) return touched;
   const shown = repair.mends.flatMap((fault) => faultKind(fault).signs.map(({ feature }) => feature));
   const marks = features.filter(({ id }) => shown.includes(id)).map(({ offset }) => offset);
-  const offsets = touched.length > 0 ? touched : marks;
-  return offsets.length > 0 ? offsets.map((offset) => placeOn(part, offset)) : [part.at];
+  return marks.length > 0 ? marks.map((offset) => placeOn(part, offset)) : [part.at];
 }
 
 const fits = (part: Part, { from = {} }: RepairKind): boolean =>
   Object.entries(from).every(([name, allowed]) => allowed.includes(part.state[name] ?? ''));
+
+/** What it is done to may be there only while a fault is: a limb that hangs down. */
+const there = (part: Part, { touches }: RepairKind): boolean =>
+  touches.every((terminal) => Object.hasOwn(part.nets, terminal) || bareTerminals(part).includes(terminal));
 
 export const repair: ActKind<'repair'> = {
   minutes: (_world, act) => repairIn(act.repair)?.minutes ?? 0,
@@ -32,6 +37,7 @@ export const repair: ActKind<'repair'> = {
     if (!part || !kind?.on.includes(part.kind)) return 'that is no repair for it';
     const away = besidePart(world, part);
     if (away) return away;
+    if (!there(part, kind)) return 'there is no such thing on it';
     if (!fits(part, kind)) return 'it cannot be done as it stands now';
     if (kind.inHand) return null;
     return (

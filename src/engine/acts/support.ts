@@ -3,6 +3,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { distance, type Vec3 } from '../math/vec3.ts';
 import type { Metres } from '../units/quantities.ts';
 import { findPart, pointAt } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { Part, PointId, Stand, World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { glovesOn, onFoot, standHere, standing } from './presence.ts';
@@ -19,7 +20,7 @@ const aside = (at: Vec3, stand: Stand): Metres => distance([at[0], at[1], 0], [s
 function pointsHere(world: World, part: Part): readonly PointId[] {
   const stand = standHere(world);
   if (!stand?.aloft) return [];
-  return Object.keys(componentKind(part.kind).points)
+  return [...bareTerminals(part)]
     .sort()
     .map((terminal) => `${part.id}/${terminal}`)
     .filter((point) => {

@@ -3,10 +3,10 @@
  * World as the instrument shows it. A primary detector tells voltage from none by its threshold; a low-voltage tester
  * shows whole volts and is overloaded above its rating.
  */
-import { componentKind } from '../catalogue/components.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { toolById } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { PointId, Reading, Tool, World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { pointWords } from './pointWords.ts';
@@ -73,17 +73,15 @@ export const test: ActKind<'test'> = {
   },
   offers: (world) =>
     world.parts.flatMap((part) =>
-      Object.keys(componentKind(part.kind).points)
-        .sort()
-        .flatMap((terminal) =>
-          testersOf(world).flatMap((tool) =>
-            (toolKind(tool.kind).testsOf === 'primary' ? sticksOf(world) : [null]).map((stick) => ({
-              act: { act: 'test', point: `${part.id}/${terminal}`, tool: tool.id, stick: stick?.id ?? null },
-              label: `Test the ${pointWords(world, `${part.id}/${terminal}`)}, with ${tool.name}${stick ? ` on ${stick.name}` : ''}`,
-              by: stick ? 'stick' : 'hands',
-              about: part.id,
-            })),
-          ),
+      [...bareTerminals(part)].sort().flatMap((terminal) =>
+        testersOf(world).flatMap((tool) =>
+          (toolKind(tool.kind).testsOf === 'primary' ? sticksOf(world) : [null]).map((stick) => ({
+            act: { act: 'test', point: `${part.id}/${terminal}`, tool: tool.id, stick: stick?.id ?? null },
+            label: `Test the ${pointWords(world, `${part.id}/${terminal}`)}, with ${tool.name}${stick ? ` on ${stick.name}` : ''}`,
+            by: stick ? 'stick' : 'hands',
+            about: part.id,
+          })),
         ),
+      ),
     ),
 };

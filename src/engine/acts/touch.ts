@@ -1,5 +1,5 @@
 /** A hand on bare metal, gloved or not. */
-import { componentKind } from '../catalogue/components.ts';
+import { bareTerminals } from '../world/points.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { pointWords } from './pointWords.ts';
 import { beyondReach, glovesOn, standing, through } from './presence.ts';
@@ -21,13 +21,11 @@ export const touch: ActKind<'touch'> = {
     ),
   offers: (world) =>
     world.parts.flatMap((part) =>
-      Object.keys(componentKind(part.kind).points)
-        .sort()
-        .map((terminal) => ({
-          act: { act: 'touch', point: `${part.id}/${terminal}` },
-          label: `Touch the ${pointWords(world, `${part.id}/${terminal}`)} with the hand`,
-          by: 'hands',
-          about: part.id,
-        })),
+      [...bareTerminals(part)].sort().map((terminal) => ({
+        act: { act: 'touch', point: `${part.id}/${terminal}` },
+        label: `Touch the ${pointWords(world, `${part.id}/${terminal}`)} with the hand`,
+        by: 'hands',
+        about: part.id,
+      })),
     ),
 };

@@ -17,6 +17,7 @@ export const lineRepairs: readonly RepairKind[] = [
     minutes: 12,
     mends: ['pin-insulator-contaminated'],
     touches: ['conductor', 'pin'],
+    tie: 'off',
   }),
   step({
     id: 'replace-deadend',
@@ -69,6 +70,15 @@ export const lineRepairs: readonly RepairKind[] = [
     minutes: 30,
     mends: ['conductor-broken', 'limb-on-line'],
     touches: ['a'],
+  }),
+  step({
+    id: 'cut-limb',
+    label: 'Cut the limb that hangs in reach and pull it off the line',
+    on: ['phase-span', 'coupled-span'],
+    minutes: 15,
+    mends: ['limb-on-line'],
+    touches: ['limb'],
+    workers: 1,
   }),
   step({
     id: 'splice-neutral',

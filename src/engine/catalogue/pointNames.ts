@@ -59,5 +59,15 @@ const names: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   recloser: { source: 'source bushing', load: 'load bushing' },
 };
 
+/** Bare metal that a fault has brought within reach. */
+const ofFaults: Readonly<Record<string, string>> = {
+  'tip-a': 'free end at the source end',
+  'tip-b': 'free end at the load end',
+  'down-a': 'piece on the ground at the source end',
+  'down-b': 'piece on the ground at the load end',
+  limb: 'limb in reach',
+};
+
 /** Name of a terminal with bare metal; the terminal's own word where the trade has none for it. */
-export const pointName = (kind: string, terminal: string): string => names[kind]?.[terminal] ?? terminal;
+export const pointName = (kind: string, terminal: string): string =>
+  names[kind]?.[terminal] ?? ofFaults[terminal] ?? terminal;

@@ -206,6 +206,8 @@ export interface ComponentKind {
   readonly brings?: readonly LeadKind[];
   /** Holds a conductor that runs on past it, or one that ends at it; so it decides what pulls at its pole. */
   readonly holds?: 'through' | 'end';
+  /** Ties a conductor to what holds it; when it lets go, the conductor comes off there. */
+  readonly ties?: true;
   readonly source: Source;
 }
 

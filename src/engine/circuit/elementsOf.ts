@@ -8,6 +8,8 @@ import { faultKind } from '../catalogue/faults.ts';
 import type { Branch } from '../catalogue/types.ts';
 import { EARTH, type NetworkElement } from '../network/types.ts';
 import { findPart, splitPoint } from '../world/edit.ts';
+import { lyingAt } from '../world/lying.ts';
+import { terminalNet } from '../world/points.ts';
 import type { Jumper, LaidFault, Part, PointId, World } from '../world/types.ts';
 import { CircuitDefect } from './circuitDefect.ts';
 import { FLOOR_CAPACITANCE, JUMPER } from './impedances.ts';
@@ -42,7 +44,7 @@ export function partsById({ parts }: World): readonly Part[] {
 /** Net of a part's terminal; 'earth' is the reference. */
 export function netOf(part: Part, terminal: string): string {
   if (terminal === EARTH) return EARTH;
-  const net = part.nets[terminal];
+  const net = terminalNet(part, terminal);
   if (net === undefined) throw new CircuitDefect(part.id, `has no net on terminal '${terminal}'`);
   return net;
 }
@@ -107,17 +109,20 @@ const isCredible = (fault: LaidFault, { credible }: CircuitOptions): boolean =>
 
 function leaksOf(world: World, part: Part, fault: LaidFault, options: CircuitOptions): NetworkElement[] {
   const kind = faultKind(fault.kind);
-  return kind.leaks.map((leak) => {
+  return kind.leaks.flatMap((leak): NetworkElement[] => {
+    if (leak.soil && lyingAt(part, leak.from) === null) return [];
     const value = isCredible(fault, options) ? leak.credibleOhms : leak.ohms;
     const ohms = fault.values[value] ?? kind.values[value]?.default;
     if (ohms === undefined || !(ohms > 0)) throw new CircuitDefect(fault.id, `leak '${leak.name}' has no ${value}`);
-    return {
-      kind: 'admittance',
-      id: elementId(part.id, leak.name),
-      from: netOf(part, leak.from),
-      to: fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to),
-      y: { re: 1 / ohms, im: 0 },
-    };
+    return [
+      {
+        kind: 'admittance',
+        id: elementId(part.id, leak.name),
+        from: netOf(part, leak.from),
+        to: fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to),
+        y: { re: 1 / ohms, im: 0 },
+      },
+    ];
   });
 }
 

@@ -1,41 +1,65 @@
 /**
  * The ground that somebody stands on beside a part: raised by the currents that electrodes carry into the soil, each
  * taken as a hemisphere of its own resistance in uniform soil, V = rho I / (2 pi r), no higher than the electrode itself.
- * The feet are 1 m farther from each electrode than the part is (touch voltage of IEEE Std 80: 1 m). Left out: layers,
- * rods that hear each other, buried pipes, and the rise that the body's own current makes.
+ * The feet are 1 m farther from each electrode than the part is (touch voltage of IEEE Std 80: 1 m). A conductor that lies
+ * on the ground is an electrode at the nearest place of it. Left out: layers, electrodes that hear each other, buried
+ * pipes, that a lying conductor spreads its current along its length, and the rise that the body's own current makes.
  */
+import { faultKind } from '../catalogue/faults.ts';
 import { abs, add, type Complex, scale, ZERO } from '../math/complex.ts';
 import { hypot } from '../math/elementary.ts';
-import type { Vec3 } from '../math/vec3.ts';
+import { dot, lerp, sub, type Vec3 } from '../math/vec3.ts';
 import { EARTH, type Phasors } from '../network/types.ts';
 import { hemispherePotential } from '../standards/electrode.ts';
+import type { Metres } from '../units/quantities.ts';
+import { lyingAt } from '../world/lying.ts';
 import type { Part, World } from '../world/types.ts';
 import { branchesOf, elementId, netOf, partsById } from './elementsOf.ts';
 
-/** Name that a kind gives its branch from metal into the soil. */
+/** Name that a kind gives its branch from metal into the soil; with '-b' after it, at the part's other end. */
 export const ELECTRODE = 'electrode';
+const ELECTRODE_B = 'electrode-b';
 const TOUCH_DISTANCE = 1;
 
 /** A branch that carries current into the soil at a place. */
 export interface Electrode {
   readonly element: string;
   readonly at: Vec3;
+  /** Its other end, if it lies along the ground. */
+  readonly to: Vec3 | null;
   readonly ohms: number;
+  /** Metal that has come down, not one that was driven. */
+  readonly lies: boolean;
 }
 
 const none: readonly Electrode[] = [];
 const electrodesKept = new WeakMap<Part, readonly Electrode[]>();
+
+/** Pieces of a parted conductor on the ground. */
+function lyingOn(part: Part): readonly Electrode[] {
+  return part.faults.flatMap((fault) =>
+    faultKind(fault.kind).leaks.flatMap(({ name, from, ohms, soil }) => {
+      const piece = soil ? lyingAt(part, from) : null;
+      if (piece?.foot == null) return [];
+      const value = fault.values[ohms] ?? faultKind(fault.kind).values[ohms]?.default ?? Number.POSITIVE_INFINITY;
+      return [{ element: elementId(part.id, name), at: piece.foot, to: piece.free, ohms: value, lies: true }];
+    }),
+  );
+}
 
 function electrodesOn(part: Part): readonly Electrode[] {
   const kept = electrodesKept.get(part);
   if (kept !== undefined) return kept;
   const found: Electrode[] = [];
   for (const branch of branchesOf(part)) {
-    if (branch.name !== ELECTRODE || branch.type === 'transformer' || branch.type === 'source') continue;
+    if (branch.name !== ELECTRODE && branch.name !== ELECTRODE_B) continue;
+    if (branch.type === 'transformer' || branch.type === 'source') continue;
     if (netOf(part, branch.between[1]) !== EARTH) continue;
     const ohms = branch.type === 'series' ? abs(branch.z) : 1 / abs(branch.y);
-    found.push({ element: elementId(part.id, branch.name), at: part.at, ohms });
+    const at = branch.name === ELECTRODE_B && part.end !== null ? part.end : part.at;
+    found.push({ element: elementId(part.id, branch.name), at, to: null, ohms, lies: part.end !== null });
   }
+  found.push(...lyingOn(part));
   const electrodes = found.length === 0 ? none : found;
   electrodesKept.set(part, electrodes);
   return electrodes;
@@ -48,11 +72,20 @@ export function electrodesOf(world: World): Electrode[] {
   return found;
 }
 
-/** Volts that an ampere into the electrode gives the ground beside a place. */
-function voltsPerAmpere({ at, ohms }: Electrode, resistivity: number, place: Vec3): number {
-  const radius = resistivity / (2 * Math.PI * ohms);
-  const distance = Math.max(radius, TOUCH_DISTANCE + hypot(at[0] - place[0], at[1] - place[1]));
-  return hemispherePotential(resistivity, 1, distance);
+/** The place of the electrode nearest to another, along the ground. */
+export function nearestOn({ at, to }: Electrode, place: Vec3): Vec3 {
+  if (to === null) return at;
+  const along = sub(to, at);
+  const squared = dot(along, along);
+  const t = squared > 0 ? Math.min(1, Math.max(0, dot(sub(place, at), along) / squared)) : 0;
+  return lerp(at, to, t);
+}
+
+/** Volts that an ampere into the electrode gives the ground so far from the feet's nearest place of it. */
+function voltsPerAmpere(electrode: Electrode, resistivity: number, place: Vec3, beside: Metres): number {
+  const radius = resistivity / (2 * Math.PI * electrode.ohms);
+  const [x, y] = nearestOn(electrode, [place[0], place[1], 0]);
+  return hemispherePotential(resistivity, 1, Math.max(radius, beside + hypot(x - place[0], y - place[1])));
 }
 
 interface Share {
@@ -68,7 +101,7 @@ function share(electrode: Electrode, resistivity: number, place: Vec3): number {
   sharesKept.set(electrode, places);
   const known = places.get(place);
   if (known?.resistivity === resistivity) return known.volts;
-  const volts = voltsPerAmpere(electrode, resistivity, place);
+  const volts = voltsPerAmpere(electrode, resistivity, place, TOUCH_DISTANCE);
   places.set(place, { resistivity, volts });
   return volts;
 }
@@ -83,6 +116,20 @@ export function groundPotential(
   let sum = ZERO;
   for (const electrode of electrodes) {
     sum = add(sum, scale(phasors.current(electrode.element), share(electrode, resistivity, place)));
+  }
+  return sum;
+}
+
+/** Volts of the ground where a foot stands against remote earth, for one state of the network. */
+export function footPotential(
+  electrodes: readonly Electrode[],
+  resistivity: number,
+  foot: Vec3,
+  phasors: Phasors,
+): Complex {
+  let sum = ZERO;
+  for (const electrode of electrodes) {
+    sum = add(sum, scale(phasors.current(electrode.element), voltsPerAmpere(electrode, resistivity, foot, 0)));
   }
   return sum;
 }

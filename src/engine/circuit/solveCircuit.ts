@@ -5,19 +5,19 @@
  * touch: it only says what the circuit shows now, and an insulated line is treated as live until tested and grounded.
  * Sources that are not in step are added at the worst angle between them.
  */
-import { componentKind } from '../catalogue/components.ts';
 import { abs, add, type Complex, complex, sub } from '../math/complex.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import { solveNetwork } from '../network/solveNetwork.ts';
 import { EARTH, type NetworkElement, type NetworkSolution, type Phasors } from '../network/types.ts';
 import { findPart, pointAt } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { Part, PointId, World } from '../world/types.ts';
 import { branchNames } from './branchNames.ts';
 import { CircuitDefect, defectOf } from './circuitDefect.ts';
 import { keyWith } from './circuitKey.ts';
 import { byId, type CircuitOptions, elementId, elementsOf, netOf, partAt } from './elementsOf.ts';
 import { limitSources } from './limitedSources.ts';
-import { electrodesOf, groundPotential } from './localEarth.ts';
+import { electrodesOf, footPotential, groundPotential } from './localEarth.ts';
 import { Memo } from './memo.ts';
 import type { CircuitSolution, PointState } from './types.ts';
 
@@ -74,7 +74,7 @@ class Circuit implements SolvedCircuit {
 
   get points(): readonly PointState[] {
     this.sorted ??= [...this.world.parts]
-      .flatMap((part) => Object.keys(componentKind(part.kind).points).map((terminal) => `${part.id}/${terminal}`))
+      .flatMap((part) => bareTerminals(part).map((terminal) => `${part.id}/${terminal}`))
       .sort()
       .map((id) => this.point(id));
     return this.sorted;
@@ -130,6 +130,16 @@ class Circuit implements SolvedCircuit {
   between(a: PointId, b: PointId | 'earth'): number {
     const { groups } = this.network;
     return groups.reduce((sum, group) => sum + abs(this.voltage(this.network.contribution(group), a, b)), 0);
+  }
+
+  step(a: Vec3, b: Vec3): number {
+    const electrodes = electrodesOf(this.world);
+    const foot = (place: Vec3, phasors: Phasors): Complex =>
+      footPotential(electrodes, this.world.site.resistivity, place, phasors);
+    return this.network.groups.reduce((sum, group) => {
+      const phasors = this.network.contribution(group);
+      return sum + abs(sub(foot(a, phasors), foot(b, phasors)));
+    }, 0);
   }
 
   branchCurrent(part: string, branch: string): number {

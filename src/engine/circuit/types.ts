@@ -1,4 +1,5 @@
 /** What the solved scene says of each part; the network itself stays in `network/`. */
+import type { Vec3 } from '../math/vec3.ts';
 import type { NetworkElement } from '../network/types.ts';
 import type { PointId } from '../world/types.ts';
 
@@ -35,6 +36,8 @@ export interface CircuitSolution {
   bodyCurrent(from: PointId, to: PointId | 'earth', ohms: number): number;
   /** Open-circuit volts between two points, worst angle. */
   between(a: PointId, b: PointId | 'earth'): number;
+  /** Volts between two feet on the ground, worst angle. */
+  step(a: Vec3, b: Vec3): number;
   /** Worst-angle amperes in a part's named branch. */
   branchCurrent(part: string, branch: string): number;
 }

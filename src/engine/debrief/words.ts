@@ -1,7 +1,7 @@
 /** Names and turns of phrase of a debrief. */
-import { componentKind } from '../catalogue/components.ts';
 import { pointName } from '../catalogue/pointNames.ts';
 import { findPart, personById, toolById } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { World } from '../world/types.ts';
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
@@ -75,7 +75,7 @@ export const lackingWords = (id: string): string => lacking[id] ?? id.replaceAll
 /** Name of what a hazard is at, with the end of it where there are several: 'top contact of the fused cutout, pole QR-13'. */
 export const placeOf = (world: World, hazard: string, part: string): string => {
   const [, terminal] = hazard.split('/');
-  const kind = findPart(world, part)?.kind;
-  const bare = terminal !== undefined && kind !== undefined && Object.hasOwn(componentKind(kind).points, terminal);
-  return bare ? `${pointName(kind, terminal)} of the ${nameOf(world, part)}` : nameOf(world, part);
+  const known = findPart(world, part);
+  const bare = terminal !== undefined && known !== null && bareTerminals(known).includes(terminal);
+  return bare ? `${pointName(known.kind, terminal)} of the ${nameOf(world, part)}` : nameOf(world, part);
 };

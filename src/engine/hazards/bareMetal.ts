@@ -2,11 +2,11 @@
  * Bare metal of a World in space: every point that can be touched, and the wire between two of them that a series
  * branch joins.
  */
-import { componentKind } from '../catalogue/components.ts';
 import { branchesOf, netOf } from '../circuit/elementsOf.ts';
-import { add, lerp, type Vec3 } from '../math/vec3.ts';
+import { lerp, type Vec3 } from '../math/vec3.ts';
 import { sagAt } from '../standards/sag.ts';
-import { turned } from '../world/edit.ts';
+import { piecesOf } from '../world/lying.ts';
+import { barePlace, bareTerminals } from '../world/points.ts';
 import type { Part, PointId, World } from '../world/types.ts';
 
 /** A point, or a wire named by the point where it begins. */
@@ -38,32 +38,29 @@ function pathBetween(part: Part, a: Vec3, b: Vec3): readonly Vec3[] {
 }
 
 function metalOf(part: Part): readonly BareMetal[] {
-  const kind = componentKind(part.kind);
-  const place = (terminal: string): Vec3 | null => {
-    const offset = kind.points[terminal];
-    if (offset === undefined) return null;
-    return add(
-      part.end !== null && kind.endPoints.includes(terminal) ? part.end : part.at,
-      turned(offset, part.azimuth),
-    );
-  };
   const end = (terminal: string, at: Vec3) => ({ point: `${part.id}/${terminal}`, net: netOf(part, terminal), at });
-  const points = Object.keys(kind.points).flatMap((terminal) => {
-    const at = place(terminal);
+  const points = bareTerminals(part).flatMap((terminal) => {
+    const at = barePlace(part, terminal);
     return at === null
       ? []
       : [{ point: `${part.id}/${terminal}`, part: part.id, path: [at], ends: [end(terminal, at)] }];
   });
-  if (points.length < 2) return points;
+  const pieces = piecesOf(part).map(({ terminal, held, path }) => ({
+    point: `${part.id}/${terminal}`,
+    part: part.id,
+    path,
+    ends: [end(terminal, held)],
+  }));
+  if (points.length < 2) return [...points, ...pieces];
   const wires = branchesOf(part).flatMap((branch) => {
     if (branch.type !== 'series') return [];
     const [from, to] = branch.between;
-    const [a, b] = [place(from), place(to)];
+    const [a, b] = [barePlace(part, from), barePlace(part, to)];
     if (a === null || b === null) return [];
     const ends = [end(from, a), end(to, b)];
     return [{ point: `${part.id}/${from}`, part: part.id, path: pathBetween(part, a, b), ends }];
   });
-  return [...points, ...wires];
+  return [...points, ...wires, ...pieces];
 }
 
 // A part is frozen, so what it shows may be kept with it.

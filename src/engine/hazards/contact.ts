@@ -8,11 +8,12 @@
  * the first is looked at, they stand at nearly one voltage.
  */
 import type { Severity } from '../catalogue/types.ts';
-import { netAt } from '../circuit/elementsOf.ts';
+import { netAt, partAt } from '../circuit/elementsOf.ts';
 import { effectBand, fibrillationThreshold, letGo } from '../standards/bodyCurrent.ts';
 import { bodyImpedance } from '../standards/bodyImpedance.ts';
 import type { Amperes, Seconds, Volts } from '../units/quantities.ts';
-import type { PointId } from '../world/types.ts';
+import { bareTerminals } from '../world/points.ts';
+import type { PointId, World } from '../world/types.ts';
 import { bareMetal } from './bareMetal.ts';
 import { barrierOf } from './barrier.ts';
 import { clearingTime } from './clearing.ts';
@@ -101,14 +102,22 @@ const limitOf = (severity: Severity): string => {
   return severity === 'serious' ? '6 mA: may not let go' : '1 mA at 50 V or more: involuntary reaction';
 };
 
+/** A piece on the ground, a limb in reach: bare metal that is there only while the fault is. */
+function isThere(world: World, point: PointId): boolean {
+  const [part, terminal] = partAt(world, point);
+  return Object.hasOwn(part.nets, terminal) || bareTerminals(part).includes(terminal);
+}
+
 /** Shocks by what is touched and not held back. */
 export function contact(reach: Reach, moment: Moment): readonly Meeting[] {
   const { world } = moment;
-  const touches = reach.touches.map(({ point, through }) => {
-    const isBare = through.stick === null && through.gloves === null;
-    const volts = isBare ? 0 : Math.max(...moment.states.map(({ solution }) => solution.between(point, 'earth')));
-    return { point, barrier: barrierOf(world, reach.who, through, volts) };
-  });
+  const touches = reach.touches
+    .filter(({ point }) => isThere(world, point))
+    .map(({ point, through }) => {
+      const isBare = through.stick === null && through.gloves === null;
+      const volts = isBare ? 0 : Math.max(...moment.states.map(({ solution }) => solution.between(point, 'earth')));
+      return { point, barrier: barrierOf(world, reach.who, through, volts) };
+    });
   const bare = touches.filter(({ barrier }) => !barrier.holds);
   return bare.flatMap(({ point, barrier }) => {
     const others = bare.map((other) => other.point).filter((other) => other !== point);

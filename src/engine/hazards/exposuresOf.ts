@@ -12,13 +12,16 @@ import { fall } from './fall.ts';
 import { flash } from './flash.ts';
 import { type Meeting, worstOf } from './meeting.ts';
 import { type Moment, momentOf } from './moment.ts';
+import { step } from './step.ts';
 import { struckBy } from './struckBy.ts';
 import { surroundings } from './surroundings.ts';
 import type { Exposure, Reach } from './types.ts';
 
+const mechanisms = [contact, approach, flash, step, drop, fall, struckBy, ...surroundings] as const;
+
 /** All mechanisms at one moment, one meeting a hazard. */
 export const meetingsAt = (reach: Reach, moment: Moment): readonly Meeting[] =>
-  worstOf([contact, approach, flash, drop, fall, struckBy, ...surroundings].flatMap((mechanism) => mechanism(reach, moment)));
+  worstOf(mechanisms.flatMap((mechanism) => mechanism(reach, moment)));
 
 /** A contact is made or broken once, in the World before. */
 const withoutSwitching = (reach: Reach): Reach => (reach.switches === null ? reach : { ...reach, switches: null });

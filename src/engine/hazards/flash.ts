@@ -16,6 +16,7 @@ import { distance } from '../math/vec3.ts';
 import { arcClothingFrom, burnFrom, estimateArcEnergy, leeArcEnergy } from '../standards/arcEnergy.ts';
 import type { Amperes, CaloriesPerCm2, Metres, Seconds, Volts } from '../units/quantities.ts';
 import { partById, pointAt } from '../world/edit.ts';
+import { bareTerminals } from '../world/points.ts';
 import type { PointId } from '../world/types.ts';
 import { ratingFor } from './barrier.ts';
 import { clearingTime, operatesWithin } from './clearing.ts';
@@ -118,9 +119,7 @@ function breaking(reach: Reach, moment: Moment, state: SolvedState, [a, b]: read
 
 /** The two bare points of the part with the highest volts between them. */
 function worstPair(part: string, moment: Moment, { solution }: SolvedState): readonly [PointId, PointId] {
-  const points = Object.keys(componentKind(partById(moment.world, part).kind).points)
-    .sort()
-    .map((terminal) => `${part}/${terminal}`);
+  const points = [...bareTerminals(partById(moment.world, part))].sort().map((terminal) => `${part}/${terminal}`);
   const pairs = points.flatMap((x, i) => points.slice(i + 1).map((y) => [x, y] as const));
   return pairs.reduce((worst, pair) =>
     solution.between(pair[0], pair[1]) > solution.between(worst[0], worst[1]) ? pair : worst,

@@ -18,12 +18,19 @@ import { flash } from './flash.ts';
 import { type Meeting, worstOf } from './meeting.ts';
 import { type Moment, momentOf } from './moment.ts';
 import { type Probes, probesOf, unprotected } from './probes.ts';
+import { step } from './step.ts';
 import { struckBy } from './struckBy.ts';
 import { surroundings } from './surroundings.ts';
 import type { Hazard, Reach } from './types.ts';
 
 /** Mechanisms that meet whoever is there. */
-const ofBeing: readonly ((reach: Reach, moment: Moment) => readonly Meeting[])[] = [approach, drop, fall, struckBy];
+const ofBeing: readonly ((reach: Reach, moment: Moment) => readonly Meeting[])[] = [
+  approach,
+  step,
+  drop,
+  fall,
+  struckBy,
+];
 
 /** What a World without controls meets; tools that fail are asked apart. */
 function physical(

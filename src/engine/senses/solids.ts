@@ -6,7 +6,7 @@
 import { componentKind } from '../catalogue/components.ts';
 import type { Solid } from '../catalogue/types.ts';
 import { add, cross, dot, length, scale, sub, type Vec3 } from '../math/vec3.ts';
-import { turned } from '../world/edit.ts';
+import { turned } from '../world/points.ts';
 import type { Part, World } from '../world/types.ts';
 
 /** Distance along a unit ray to a closed cylinder; null if it passes by. */

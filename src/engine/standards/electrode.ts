@@ -19,6 +19,10 @@ export const hemisphereResistance = (resistivity: OhmMetres, radius: Metres): Oh
 export const hemispherePotential = (resistivity: OhmMetres, current: Amperes, distance: Metres): Volts =>
   (resistivity * current) / (2 * Math.PI * distance);
 
+/** Distance from a hemisphere's centre at which a pace farther out meets so many volts: rho I/(2 pi) p/(r (r + p)) = E. */
+export const pacesApart = (resistivity: OhmMetres, current: Amperes, volts: Volts, pace: Metres = 1): Metres =>
+  (Math.sqrt(pace * pace + (2 * resistivity * current * pace) / (Math.PI * volts)) - pace) / 2;
+
 /** Surface potential at `distance` from a rod of `length`, against remote earth; the distance is at least the rod's radius. */
 export const rodPotential = (resistivity: OhmMetres, current: Amperes, length: Metres, distance: Metres): Volts =>
   ((resistivity * current) / (2 * Math.PI * length)) *

@@ -1,9 +1,9 @@
 /** Questions that every room asks a World, and copies of it with one thing changed. */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
-import { cos, sin } from '../math/elementary.ts';
 import { add, type Vec3 } from '../math/vec3.ts';
 import { calmedFrom, labelledAgain } from './faultEffects.ts';
+import { barePlace, bareTerminals, turned } from './points.ts';
 import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
 
 // A list of parts is never changed in place, so its index may be kept with it.
@@ -57,13 +57,6 @@ export const withPerson = (world: World, id: string, change: Partial<Person>): W
   people: world.people.map((person) => (person.id === id ? { ...person, ...change } : person)),
 });
 
-/** An offset in a part's own frame (outward is −y), turned by its azimuth, in the axes of the scene. */
-export const turned = ([x, y, z]: Vec3, azimuth: number): Vec3 => {
-  const c = cos(azimuth);
-  const s = sin(azimuth);
-  return [x * c - y * s, x * s + y * c, z];
-};
-
 /** Where an offset of a part lies, metres. */
 export const placeOn = (part: Part, offset: Vec3): Vec3 => add(part.at, turned(offset, part.azimuth));
 
@@ -78,18 +71,12 @@ export const pointAt = (world: World, point: PointId): Vec3 | null => {
   const names = splitPoint(point);
   const part = names && findPart(world, names[0]);
   if (!names || !part) return null;
-  const kind = componentKind(part.kind);
-  const offset = kind.points[names[1]];
-  if (offset === undefined) return null;
-  const from = part.end !== null && kind.endPoints.includes(names[1]) ? part.end : part.at;
-  return add(from, turned(offset, part.azimuth));
+  return barePlace(part, names[1]);
 };
 
 /** Every point with bare metal, in the order of parts and terminals. */
 export const pointsOf = (world: World): readonly PointId[] =>
-  world.parts.flatMap((part) =>
-    Object.keys(componentKind(part.kind).points).map((terminal) => `${part.id}/${terminal}`),
-  );
+  world.parts.flatMap((part) => bareTerminals(part).map((terminal) => `${part.id}/${terminal}`));
 
 /** Every fault and look-alike laid, with the part, tool or person that it lies on, or the site. */
 export const faultsOf = (world: World): readonly { readonly on: string; readonly fault: LaidFault }[] =>

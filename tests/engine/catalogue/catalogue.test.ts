@@ -154,11 +154,29 @@ describe.each(faultKinds.map((kind) => [kind.id, kind] as const))('fault %s', (_
       const names = views(kind).flatMap((view) => kind.branches(view).map(({ name }) => name));
       expect(without(fault.opens, names)).toEqual([]);
       for (const { from, to, ohms, credibleOhms } of fault.leaks) {
-        expect(without([from, to], [...kind.terminals, 'earth'])).toEqual([]);
+        const brought = Object.keys(fault.points ?? {});
+        expect(without([from, to], [...kind.terminals, ...brought, 'earth'])).toEqual([]);
         expect(without([ohms, credibleOhms], Object.keys(fault.values))).toEqual([]);
       }
       for (const [state, position] of Object.entries(fault.sets ?? {})) expect(kind.states[state]).toContain(position);
     }
+  });
+
+  it('brings points at places and on terminals that are there, and takes from conductors and leads what they have', () => {
+    const { breaks, hangs, drops, strength } = fault.mechanical ?? {};
+    for (const kind of components) {
+      for (const { on, along } of Object.values(fault.points ?? {})) {
+        if (on !== undefined) expect(kind.terminals).toContain(on);
+        expect(Object.keys(fault.values)).toContain(along);
+      }
+      if (breaks !== undefined) {
+        expect(Object.keys(fault.values)).toContain(breaks);
+        expect(kind.endPoints.length).toBeGreaterThan(0);
+      }
+      if (hangs !== undefined) expect(Object.keys(kind.points)).toContain(hangs.from);
+    }
+    if (drops !== undefined) expect([drops.kilograms > 0, drops.what.length > 3]).toEqual([true, true]);
+    if (strength !== undefined) expect(strength > 0 && strength < 1).toBe(true);
   });
 
   it('shows on features that are there', () => {
@@ -208,7 +226,10 @@ it('controls rest on preconditions that are computed, at a level of the hierarch
 it('repairs are done on kinds that exist, touch their terminals and mend faults that lie there', () => {
   for (const { on, touches, mends, from = {}, sets = {}, minutes } of repairKinds) {
     for (const kind of on.map(componentKind)) {
-      expect(without(touches, kind.terminals)).toEqual([]);
+      const brought = faultKinds
+        .filter(({ id }) => mends.includes(id))
+        .flatMap(({ points = {} }) => Object.keys(points));
+      expect(without(touches, [...kind.terminals, ...brought])).toEqual([]);
       for (const [name, position] of Object.entries(sets)) expect(kind.states[name]).toContain(position);
       for (const [name, positions] of Object.entries(from))
         expect(without(positions, kind.states[name] ?? [])).toEqual([]);

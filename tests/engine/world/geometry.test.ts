@@ -1,7 +1,8 @@
 /** Where things are: common single-phase framing on a 40 ft pole (common practice, each utility has its own standard). */
 import { describe, expect, it } from 'vitest';
 import { distance, type Vec3 } from '../../../src/engine/math/vec3.ts';
-import { partById, pointAt, pointsOf, standById, turned } from '../../../src/engine/world/edit.ts';
+import { partById, pointAt, pointsOf, standById } from '../../../src/engine/world/edit.ts';
+import { turned } from '../../../src/engine/world/points.ts';
 import { start } from '../acts/scene.ts';
 
 const world = start();

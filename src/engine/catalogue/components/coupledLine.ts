@@ -8,7 +8,7 @@
  */
 import { complex, div, ONE } from '../../math/complex.ts';
 import type { Branch, ComponentKind } from '../types.ts';
-import { lineKinds } from './line.ts';
+import { lineKinds, lyingEnds } from './line.ts';
 import { joint, leakage, OMEGA, plain, shunt, valueIn } from './shared.ts';
 
 const kindOf = (id: string): ComponentKind => {
@@ -28,7 +28,12 @@ const coupled = (id: string, of: ComponentKind, name: string): ComponentKind => 
       const length = valueIn(kind, part, 'lengthM');
       const stray = leakage((valueIn(kind, part, 'faradsPerM') * length) / 2, 1e11);
       const z = complex(valueIn(kind, part, 'ohmsPerM') * length, valueIn(kind, part, 'reactancePerM') * length);
-      return [joint('line', 'a', 'm', z), shunt('stray-a', 'a', 'earth', stray), shunt('stray-b', 'b', 'earth', stray)];
+      return [
+        joint('line', 'a', 'm', z),
+        shunt('stray-a', 'a', 'earth', stray),
+        shunt('stray-b', 'b', 'earth', stray),
+        ...lyingEnds(part),
+      ];
     },
     source: 'standards/lineImpedance.ts, standards/lineCapacitance.ts',
   };

@@ -3,8 +3,8 @@
  * standards/conductors.ts; the defaults are a small ACSR. Capacitance stands half at each end.
  */
 import { complex } from '../../math/complex.ts';
-import type { ComponentKind, PartView } from '../types.ts';
-import { joint, leakage, plain, shunt, valueIn } from './shared.ts';
+import type { Branch, ComponentKind, PartView } from '../types.ts';
+import { isIn, joint, leakage, plain, shunt, valueIn } from './shared.ts';
 
 const lineValues = {
   lengthM: { default: 50, dimension: 'length', doc: 'Length along the ground' },
@@ -22,6 +22,34 @@ const seriesOf = (kind: Pick<ComponentKind, 'values'>, part: PartView) => {
 const strayOf = (kind: Pick<ComponentKind, 'values'>, part: PartView) =>
   leakage((valueIn(kind, part, 'faradsPerM') * valueIn(kind, part, 'lengthM')) / 2, 1e11);
 
+const ends = ['held', 'low', 'ground'] as const;
+
+/** Conductors that may come off a tie: held at each end, hanging low there, or on the ground. */
+const mayFall = {
+  states: { 'a-end': ends, 'b-end': ends },
+  trueWhen: (['a-end', 'b-end'] as const).flatMap((end) =>
+    ['low', 'ground'].map((position) => ({ condition: 'off-insulator', when: { [end]: position } })),
+  ),
+};
+
+const groundOhms = {
+  groundOhms: { default: 150, dimension: 'resistance', doc: 'To remote earth where it lies on the ground' },
+} as const;
+
+/** What an end on the ground leads into it. */
+export const lyingEnds = (part: PartView): readonly Branch[] => {
+  const y = complex(1 / (part.values.groundOhms ?? groundOhms.groundOhms.default));
+  return [
+    ...(isIn(part, 'a-end', 'ground') ? [shunt('electrode', 'a', 'earth', y)] : []),
+    ...(isIn(part, 'b-end', 'ground') ? [shunt('electrode-b', 'b', 'earth', y)] : []),
+  ];
+};
+
+const fallenWords = (['a-end', 'b-end'] as const).flatMap((end) => [
+  { when: { [end]: 'ground' }, words: 'conductor: strands off the insulator, running down to the ground and along it' },
+  { when: { [end]: 'low' }, words: 'conductor: strands off the insulator, hanging in one long curve beside the pole' },
+]);
+
 const phaseSpan: ComponentKind = {
   ...plain,
   id: 'phase-span',
@@ -29,12 +57,14 @@ const phaseSpan: ComponentKind = {
   terminals: ['a', 'b'],
   points: { a: [0.6, 0, 0], b: [-0.6, 0, 0] },
   endPoints: ['b'],
-  values: lineValues,
+  ...mayFall,
+  values: { ...lineValues, ...groundOhms },
   words: { conductor: { default: 'Swan', doc: 'Code word of the conductor' } },
   branches: (part) => [
     joint('line', 'a', 'b', seriesOf(phaseSpan, part)),
     shunt('stray-a', 'a', 'earth', strayOf(phaseSpan, part)),
     shunt('stray-b', 'b', 'earth', strayOf(phaseSpan, part)),
+    ...lyingEnds(part),
   ],
   solids: () => [],
   features: [
@@ -44,6 +74,7 @@ const phaseSpan: ComponentKind = {
       size: 0.02,
       offset: [2, 0, -0.05],
       side: 'any',
+      byState: fallenWords,
     },
   ],
   conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'slack', 'off-insulator', 'live-by-backfeed'],
@@ -58,8 +89,9 @@ const neutralSpan: ComponentKind = {
     joint('line', 'a', 'b', seriesOf(neutralSpan, part)),
     shunt('stray-a', 'a', 'earth', strayOf(neutralSpan, part)),
     shunt('stray-b', 'b', 'earth', strayOf(neutralSpan, part)),
+    ...lyingEnds(part),
   ],
-  conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'open-neutral'],
+  conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'open-neutral', 'off-insulator'],
 };
 
 /** Triplex: two insulated legs round the bare messenger that is the neutral; the legs leave the pole at x1 and x3. */

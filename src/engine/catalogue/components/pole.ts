@@ -142,6 +142,7 @@ const tie: ComponentKind = {
   ...plain,
   id: 'tie',
   name: 'conductor tie',
+  ties: true,
   words: { form: { default: 'preformed', doc: 'How it is made', allowed: ['preformed', 'hand'] } },
   solids: () => [{ shape: 'cylinder', from: [-0.3, 0, 0], to: [0.3, 0, 0], radius: 0.02 }],
   features: [

@@ -1,4 +1,5 @@
 /** Metal that should be joined and is not: conductors, neutrals, ground wires, straps. Each opens one branch of its part. */
+import { groundContactOhms } from '../../standards/groundContact.ts';
 import type { FaultKind, SignKind } from '../types.ts';
 import { none } from './none.ts';
 
@@ -15,6 +16,11 @@ const seen = (id: string, feature: string, words: string, size: number): SignKin
   source: 'estimate',
 });
 
+const onGround = {
+  'wet-grass': groundContactOhms('wet-grass'),
+  'reinforced-concrete': groundContactOhms('reinforced-concrete'),
+};
+
 const open = {
   ...none,
   severity: 'fatal',
@@ -29,7 +35,22 @@ const conductorBroken: FaultKind = {
   on: ['phase-span', 'coupled-span'],
   signs: [seen('end', 'strands', 'conductor: its end hanging beside the insulator, strands spread at the tip', 0.03)],
   conditions: ['broken-strands'],
+  mechanisms: ['contact', 'approach', 'step', 'drop'],
   opens: ['line'],
+  mechanical: { breaks: 'breakM' },
+  leaks: [
+    { name: 'soil-a', from: 'a', to: 'earth', ohms: 'groundOhms', credibleOhms: 'credibleGroundOhms', soil: true },
+    { name: 'soil-b', from: 'b', to: 'earth', ohms: 'groundOhms', credibleOhms: 'credibleGroundOhms', soil: true },
+  ],
+  values: {
+    breakM: { default: 2, dimension: 'length', doc: 'Where it has parted, from its source end' },
+    groundOhms: {
+      default: onGround['wet-grass'],
+      dimension: 'resistance',
+      doc: 'What lies on the ground to remote earth, by standards/groundContact.ts',
+    },
+    credibleGroundOhms: { default: onGround['reinforced-concrete'], dimension: 'resistance', doc: 'The same at worst' },
+  },
   harm: 'Either piece may be alive, from the line or from whatever feeds it backward, and lie where people walk.',
   controls: ['deenergize-ground', 'isolate-source', 'keep-clear'],
   tempting: [{ what: 'Take the far piece for dead', why: 'a transformer on it works both ways' }],
@@ -105,6 +126,7 @@ const upperLeadOff: FaultKind = {
   signs: [seen('end', 'lead', 'lead: copper from arrester foot downward, its end in the air', 0.006)],
   conditions: ['lead-off'],
   opens: ['lead'],
+  mechanical: { hangs: { from: 'tank', metres: 0.9 } },
   harm: 'Tank and arrester foot hang on the strap alone; without it they take the voltage of whatever fails.',
   controls: ['deenergize-ground', 'bridge-bond', 'keep-clear'],
   tempting: [{ what: 'Touch the tank to see', why: 'the hand finds out first' }],
@@ -119,6 +141,7 @@ const tankStrapOff: FaultKind = {
   signs: [seen('end', 'strap', 'strap: from the tank lug, its other end hanging in the air', 0.008)],
   conditions: ['lead-off'],
   opens: ['strap'],
+  mechanical: { hangs: { from: 'tank', metres: 0.4 } },
   harm: 'The tank returns its current by whatever is left, and stands at a voltage if nothing is.',
   controls: ['deenergize-ground', 'bridge-bond', 'keep-clear'],
   tempting: [{ what: 'Take a hanging tank for grounded', why: 'it is what it is joined to' }],

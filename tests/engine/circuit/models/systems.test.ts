@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { faultCurrent } from '../../../../src/engine/circuit/faultCurrent.ts';
 import { solveCircuit } from '../../../../src/engine/circuit/solveCircuit.ts';
 import { nominalSystems, soundPhaseInFault } from '../../../../src/engine/standards/systems.ts';
+import { partById, withPart } from '../../../../src/engine/world/edit.ts';
 import type { World } from '../../../../src/engine/world/types.ts';
 import { withJumpers } from '../scene.ts';
 import { model, modelText, only, worldOf } from './scenes.ts';
@@ -11,6 +12,14 @@ const onSystem = (id: string): World =>
   only(worldOf(modelText('wye-bank').replace('system: 13.2Y/7.62', `system: ${id}`)));
 const near = (value: number, expected: number, part: number): void =>
   expect(Math.abs(value / expected - 1)).toBeLessThan(part);
+/** The broken wire on dry asphalt, where staged tests saw next to no current. */
+const onAsphalt = (world: World): World =>
+  withPart(world, 's2.phase-c', {
+    faults: partById(world, 's2.phase-c').faults.map((fault) => ({
+      ...fault,
+      values: { ...fault.values, groundOhms: 1e7 },
+    })),
+  });
 const phases = ['a', 'b', 'c'] as const;
 const wyes = nominalSystems.flatMap((system) =>
   system.phase === undefined ? [] : [{ ...system, phase: system.phase }],
@@ -83,8 +92,16 @@ describe('4.8 kV delta', () => {
   });
 
   test('makes a broken wire alive from behind through the transformer', () => {
-    const broken = solveCircuit(only(model('delta'), 'break'));
-    expect(broken.point('s2.phase-c/b')).toMatchObject({ live: true, sources: ['system'] });
+    const dry = solveCircuit(onAsphalt(only(model('delta'), 'break')));
+    expect(dry.point('s2.phase-c/b')).toMatchObject({ live: true, sources: ['system'] });
+  });
+
+  test('holds the far piece of its broken wire near earth where that lies on wet grass', () => {
+    const [wet, dry] = [only(model('delta'), 'break'), onAsphalt(only(model('delta'), 'break'))].map((world) =>
+      solveCircuit(world).between('s2.phase-c/b', 'earth'),
+    );
+    expect(wet).toBeLessThan(100);
+    expect(dry).toBeGreaterThan(1000);
   });
 });
 
