@@ -1,7 +1,8 @@
 /**
  * The one step of a drill: World and act in, World and what was perceived out. In order: the clock runs on for the
- * act's minutes; the act's own file changes what it touches; the circuit settles; exposures are judged from the act's
- * reach; what can be perceived now enters knowledge. An impossible act gives the very same World and a reason.
+ * act's minutes; the act's own file changes what it touches; what it shakes loose falls; the circuit settles; exposures
+ * are judged from the act's reach; what can be perceived now enters knowledge. An impossible act gives the very same World
+ * and a reason.
  */
 import { settle } from '../circuit/settle.ts';
 import type { Operation } from '../circuit/types.ts';
@@ -12,6 +13,7 @@ import type { Dimension } from '../units/unitTable.ts';
 import { partById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { passMinutes } from './clock.ts';
+import { fallBy } from './falling.ts';
 import { flashOver } from './flashover.ts';
 import { event } from './kind.ts';
 import { kindOf } from './kinds.ts';
@@ -35,22 +37,23 @@ export interface Carried {
   readonly settled: World;
   readonly reach: readonly Reach[];
   readonly told: { readonly passing: readonly WorldEvent[]; readonly act: readonly WorldEvent[] };
-  /** What the circuit did by itself afterwards. */
-  readonly circuit: readonly WorldEvent[];
+  /** What fell and what the circuit did by itself afterwards. */
+  readonly after: readonly WorldEvent[];
 }
 
-/** The clock, the act's own change and the circuit's answer; only for an act that is not refused. */
+/** The clock, the act's own change, what falls by it and the circuit's answer; only for an act that is not refused. */
 export function carryOut(world: World, intent: Act): Carried {
   const minutes = minutesOf(world, intent);
   const passed = passMinutes(world, minutes);
   const done = kindOf(intent.act).apply(passed.world, intent);
-  const settled = comeToRest(done.world, minutes);
+  const fallen = fallBy(done.world, intent);
+  const settled = comeToRest(fallen.world, minutes);
   return {
     passed: passed.world,
     settled: settled.world,
     reach: done.reach.length > 0 ? done.reach : standingFor(done.world, minutes),
     told: { passing: passed.events, act: done.events },
-    circuit: settled.events,
+    after: [...fallen.events, ...settled.events],
   };
 }
 
@@ -58,15 +61,15 @@ export function carryOut(world: World, intent: Act): Carried {
 export function act(world: World, intent: Act): ActResult {
   const reason = refusalOf(world, intent);
   if (reason !== null) return { ok: false, world, reason };
-  const { passed, settled, reach, told, circuit } = carryOut(world, intent);
+  const { passed, settled, reach, told, after } = carryOut(world, intent);
   const exposures = reach.flatMap((each) => exposuresOf(each, passed, settled));
   const struck = exposures.find(({ strikes }) => strikes);
   if (struck) {
     const ended: World = { ...settled, ended: 'struck' };
-    const events = [...told.passing, ...circuit, event('struck', struck.part, struckWords(struck))];
+    const events = [...told.passing, ...after, event('struck', struck.part, struckWords(struck))];
     return { ok: true, world: ended, events, reach, exposures };
   }
-  const events = [...told.passing, ...told.act, ...circuit];
+  const events = [...told.passing, ...told.act, ...after];
   const perceived = perceive(world, settled);
   return { ok: true, world: perceived.world, events: [...events, ...perceived.events], reach, exposures };
 }
