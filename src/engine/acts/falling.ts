@@ -1,6 +1,6 @@
 /**
  * A conductor that comes off its tie. It does for certain when a repair takes it off and nothing else holds it; where a tie
- * is lost it may whenever somebody strikes, climbs or works at that pole, by the World's own chance (an estimate). Judging
+ * is lost it may whenever somebody strikes or climbs that pole or works up there, by the World's own chance (an estimate). Judging
  * takes the fall for credible always (hazards/drop.ts); this is only what happens. Then the World changes: both spans end
  * where the double span rests below the tie (mechanics/looseRuns.ts), on the ground if that is lower, where they lead into
  * it (standards/groundContact.ts), and the circuit settles with that. Left out: what it catches on below, other spans
@@ -24,6 +24,7 @@ import type { Metres } from '../units/quantities.ts';
 import { findPart } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 import { event } from './kind.ts';
+import { standHere } from './presence.ts';
 import type { Act, WorldEvent } from './types.ts';
 
 /** Chance that a loose conductor goes when its pole is struck, climbed or worked on. */
@@ -100,7 +101,7 @@ function shaken(world: World, act: Act): string | null {
       return act.by === 'hooks' ? act.pole : null;
     case 'repair':
     case 'cover':
-      return findPart(world, act.part)?.pole ?? null;
+      return standHere(world)?.aloft?.pole ?? null;
     default:
       return null;
   }
