@@ -74,7 +74,11 @@ describe('a lead that hangs from one end', () => {
 });
 
 describe('a conductor that has parted beside its pole', () => {
-  const parted = only(scene, 'parted');
+  const laidThere = partById(scene, 's3.phase').faults.map((fault) => ({
+    ...fault,
+    values: { ...fault.values, breakM: 2 },
+  }));
+  const parted = withPart(only(scene), 's3.phase', { faults: laidThere });
   const tip = barePlace(partById(parted, 's3.phase'), 'tip-a') ?? [0, 0, 0];
 
   test('swings on its short piece, alive from the source, at who is aloft there', () => {
