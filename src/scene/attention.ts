@@ -11,12 +11,20 @@ import { nameOf, pointedAt } from './layer/pointing.ts';
 import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
 import { Aim, tremor } from './look/aim.ts';
 import { nearestAlong } from './look/nearest.ts';
+import { type Air, airOf } from './look/sky.ts';
+import { stormOf } from './look/storm.ts';
 import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
 import { eyeOn, NEAR, WALK, type Walk } from './look/walk.ts';
 import type { Stage } from './stage.ts';
 
 /** Milliseconds of a turn by key and of a look at a part; and how long the mist drifts on when nobody does anything. */
-const times = { turn: 160, look: 420, drift: 15000 } as const;
+const times = { turn: 160, look: 420, drift: 15000, weather: 90000 } as const;
+
+/** Wind in which wires are seen to move, m/s (estimate). */
+const BREEZE = 2.5;
+
+/** Milliseconds of a frame given to getting ready. */
+const SLICE = 14;
 
 /** Milliseconds between pictures while only the mist moves. */
 const DRIFT = 80;
@@ -27,14 +35,20 @@ export class Attention {
   private stand = '';
   private readonly aim = new Aim();
   private walk: Walk | null = null;
+  /** The view from which a part was brought near, to come back to. */
+  private before: Look | null = null;
   private hovered: string | null = null;
   private pointer: Spot | null = null;
   /** The middle of the view points while one looks around by keys or buttons. */
   private byMiddle = false;
   private dirty = true;
+  private ready = false;
   private quiet = 0;
   private held = 0;
   private calmFor = 0;
+  /** Seconds that rain or snow has still to be moved on. */
+  private fell = 0;
+  private readonly storm = stormOf(23);
   private readonly layer: Layer;
   private readonly watch: ResizeObserver;
   private readonly deaf: () => void;
@@ -43,7 +57,16 @@ export class Attention {
   private readonly stage: Stage;
   private readonly view: SceneView;
 
-  constructor(host: HTMLElement, above: HTMLElement, stage: Stage, view: SceneView) {
+  private readonly onPrepare: (share: number) => void;
+
+  constructor(
+    host: HTMLElement,
+    above: HTMLElement,
+    stage: Stage,
+    view: SceneView,
+    onPrepare: (share: number) => void,
+  ) {
+    this.onPrepare = onPrepare;
     this.host = host;
     this.above = above;
     this.stage = stage;
@@ -70,6 +93,10 @@ export class Attention {
   /** Whether nothing may move by itself: asked for, or too dear for this machine. */
   private get calm(): boolean {
     return this.view.reducedMotion || this.stage.software;
+  }
+
+  private get air(): Air {
+    return airOf(this.snapshot.world.site);
   }
 
   private resize(): void {
@@ -134,6 +161,7 @@ export class Attention {
       const perPixel = fieldOf(this.aspect, look.zoom) / this.window.height;
       this.byMiddle = false;
       this.pointer = null;
+      this.before = null;
       this.aim.to({ ...look, yaw: look.yaw + dx * perPixel, pitch: look.pitch + dy * perPixel }, 0);
       this.view.onTurn(this.aim.look.yaw);
       this.hover(null);
@@ -164,6 +192,7 @@ export class Attention {
 
   private paint(look: Look): void {
     const { stage, snapshot, aid, hovered, pointer } = this;
+    const { site } = snapshot.world;
     if (this.walk !== null) stage.stand(eyeOn(this.walk));
     const near = aid === 'lamp' ? nearestAlong(snapshot.world, stage.eye(), directionOf(look)) : undefined;
     stage.draw(look, aid, near);
@@ -176,11 +205,26 @@ export class Attention {
       label: hovered === null ? null : nameOf(snapshot.world, hovered),
       labelAt: pointer ?? { x: width / 2, y: height / 2 + 84 },
       ring: this.byMiddle,
+      falls: {
+        rain: this.air.rain,
+        snow: this.air.snow,
+        windMs: this.air.windMs,
+        light: Math.min(1, 0.25 + 0.25 * Math.log10(1 + site.skyLux) + (aid === 'lamp' ? 0.35 : 0)),
+        yaw: look.yaw,
+        pitch: look.pitch,
+        field: fieldOf(this.aspect, look.zoom),
+      },
+      seconds: this.fell,
     });
+    this.fell = 0;
   }
 
   /** One frame: move on what moves, point, draw if anything changed, else sleep. */
   private step(ms: number): void {
+    if (!this.ready) {
+      this.prepare();
+      return;
+    }
     const turned = this.aim.step(ms);
     if (turned) this.view.onTurn(this.aim.look.yaw);
     if (this.walk !== null) this.walk.past += ms;
@@ -188,12 +232,18 @@ export class Attention {
       if (this.pointer !== null) this.hover(this.under(this.pointer));
       else if (this.byMiddle) this.hover(this.at(0, 0));
     }
+    const { air } = this;
     const shaking = this.aid === 'glass' && !this.calm;
-    const drifting = !this.calm && this.quiet < times.drift && this.snapshot.world.site.visibilityM < 1500;
+    const falls = air.rain + air.snow > 0;
+    const blows = falls || air.windMs >= BREEZE || air.lightning || air.traffic !== 'none';
+    const misty = this.snapshot.world.site.visibilityM < 1500;
+    const drifting = !this.calm && (blows ? this.quiet < times.weather : misty && this.quiet < times.drift);
     this.calmFor += ms;
-    const drift = drifting && this.calmFor > DRIFT;
+    const drift = drifting && this.calmFor > (blows ? 0 : DRIFT);
     if (drift) {
-      this.stage.drift(this.calmFor / 1000);
+      this.stage.drift(this.calmFor / 1000, air, this.snapshot.world.site.skyLux < 400);
+      if (air.lightning) this.stage.flash(this.storm.step(this.calmFor / 1000));
+      this.fell += this.calmFor / 1000;
       this.calmFor = 0;
     }
     if (this.dirty || turned || this.walk !== null || shaking || drift) {
@@ -202,6 +252,16 @@ export class Attention {
       if (this.walk !== null && this.walk.past >= WALK) this.walk = null;
     } else if (!drifting) this.layer.sleep();
     this.quiet += ms;
+  }
+
+  /** A slice of the work before the first picture; its share is told, and the rest of the frame left to input. */
+  private prepare(): void {
+    const share = this.stage.prepare(SLICE);
+    this.onPrepare(share);
+    if (share < 1) return;
+    this.ready = true;
+    this.stage.follow(this.snapshot.world, this.snapshot.stand, this.view.brightness);
+    this.change();
   }
 
   private shaken(ms: number): Look {
@@ -226,6 +286,7 @@ export class Attention {
       this.stand = next.stand;
       const to = stage.eye();
       const shown = !first && !this.calm && distance(from, to) < NEAR;
+      this.before = null;
       this.walk = shown ? { from, to, past: 0 } : null;
       this.pointer = null;
       this.hover(null);
@@ -238,11 +299,16 @@ export class Attention {
     const { aim } = this;
     const zoom = zooms[this.aid];
     if (id === null) {
-      if (aim.goal.zoom !== zoom.far) this.go({ ...aim.goal, zoom: zoom.far }, times.look);
+      const { before } = this;
+      this.before = null;
+      if (before !== null) this.go({ ...before, zoom: zoom.far }, times.look);
+      else if (aim.goal.zoom !== zoom.far) this.go({ ...aim.goal, zoom: zoom.far }, times.look);
       return;
     }
     const look = lookAtIt(this.stage, this.snapshot.world, id, this.aspect, zoom);
-    if (look !== null) this.go(look, times.look);
+    if (look === null) return;
+    this.before ??= aim.goal;
+    this.go(look, times.look);
   }
 
   readonly handle: SceneHandle = {

@@ -16,6 +16,29 @@ const absent: SceneHandle = {
   supported: false,
 };
 
+/** Says in the picture's place how far it has come; gone when it is there. */
+const progressIn = (el: HTMLElement): { show(share: number): void; remove(): void } => {
+  const note = document.createElement('div');
+  note.setAttribute('role', 'progressbar');
+  note.setAttribute('aria-label', 'Drawing the scene');
+  note.style.cssText =
+    'position:absolute;left:50%;top:42%;transform:translate(-50%,-50%);padding:6px 12px;background:#1b1f26;color:#f4efe2;font:15px system-ui,sans-serif;pointer-events:none;';
+  el.append(note);
+  return {
+    show: (share) => {
+      if (share >= 1) {
+        note.remove();
+        return;
+      }
+      const percent = String(Math.floor(share * 100));
+      if (note.getAttribute('aria-valuenow') === percent) return;
+      note.setAttribute('aria-valuenow', percent);
+      note.textContent = `Drawing the scene … ${percent} %`;
+    },
+    remove: () => note.remove(),
+  };
+};
+
 const fill = 'position:absolute;inset:0;width:100%;height:100%;display:block;';
 
 /** Mounts the picture in an element; without WebGL it mounts nothing and says so. */
@@ -32,7 +55,8 @@ export const mountScene: MountScene = (el: HTMLElement, view: SceneView): SceneH
   const before = el.style.position;
   if (getComputedStyle(el).position === 'static') el.style.position = 'relative';
   el.append(stage.canvas, above);
-  const attention = new Attention(el, above, stage, view);
+  const progress = progressIn(el);
+  const attention = new Attention(el, above, stage, view, progress.show);
   redraw = () => attention.change();
   return {
     ...attention.handle,
@@ -40,6 +64,7 @@ export const mountScene: MountScene = (el: HTMLElement, view: SceneView): SceneH
       attention.handle.dispose();
       stage.dispose();
       above.remove();
+      progress.remove();
       el.style.position = before;
     },
   };

@@ -1,10 +1,15 @@
-/** The world below: renderer, camera, light, land, hardware. Draws one still when asked; knows nothing of time or input. */
+/**
+ * The world below: renderer, camera, light, land, hardware. Draws one still when asked; knows nothing of time or input. It is made
+ * ready a few milliseconds at a time, so that input stays alive meanwhile; until then there is nothing but sky.
+ */
 import {
   ACESFilmicToneMapping,
   Box3,
+  Group,
   PCFShadowMap,
   PerspectiveCamera,
   Scene,
+  SpotLight,
   SRGBColorSpace,
   Vector3,
   WebGLRenderer,
@@ -13,24 +18,32 @@ import type { Vec3 } from '../engine/math/vec3.ts';
 import { eyeAt } from '../engine/senses/signsFrom.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import type { World } from '../engine/world/types.ts';
+import type { PartData } from './hardware/types.ts';
 import { installAirlight } from './look/airlight.ts';
+import { swing } from './look/blowout.ts';
 import { halosOf } from './look/halo.ts';
-import { isSoftware, plainFilters } from './look/quality.ts';
+import { isSoftware, oneOfEach, plainFilters, texturesOf } from './look/quality.ts';
+import { type Air, airOf } from './look/sky.ts';
 import { focal } from './look/thinWire.ts';
 import { directionOf, fieldOf, type Look } from './look/view.ts';
 import { weatherOf } from './look/weather.ts';
 import { materials } from './materials/materials.ts';
+import { painted, paintFor } from './materials/painting.ts';
 import { type Drawing, drawingOf } from './pictures/drawWorld.ts';
 import { type Props, propsOf } from './pictures/props.ts';
-import { beyondOf, releaseBeyond } from './place/beyond.ts';
-import { grownIn } from './place/grown.ts';
-import { landOf } from './place/land.ts';
+import { beyondSteps, releaseBeyond } from './place/beyond.ts';
+import { type Grown, grownIn } from './place/grown.ts';
+import { horizonOf } from './place/horizon.ts';
+import { type Land, landOf } from './place/land.ts';
 import { mistOf } from './place/mist.ts';
+import { passingOn } from './place/passing.ts';
 
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
   readonly drawing: Drawing;
   readonly props: Props;
+  /** Works on getting ready for so many milliseconds; share done, 1 when ready. */
+  prepare(ms: number): number;
   /** Takes over a World; true if the picture has changed. */
   follow(world: World, stand: string, brightness: number): boolean;
   /** Sizes the picture in CSS pixels. */
@@ -44,8 +57,10 @@ export interface Stage {
   through(x: number, y: number): Vec3;
   /** Where a place shows, −1 … 1; null when behind. */
   project(place: Vec3): { readonly x: number; readonly y: number } | null;
-  /** Lets the mist drift by so many seconds. */
-  drift(seconds: number): void;
+  /** Lets what the air moves move on by so many seconds: mist, wires, traffic; `lit`: with lamps on. */
+  drift(seconds: number, air: Air, lit: boolean): void;
+  /** Lightning beyond the horizon, 0 to 1. */
+  flash(strength: number): void;
   /** Moves the eye for the length of a walk; `follow` sets it down again. */
   stand(eye: Vec3): void;
   /** Whether pictures are computed on the processor, so that moving ones cost too much. */
@@ -76,23 +91,23 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   renderer.shadowMap.enabled = true;
   renderer.shadowMap.type = PCFShadowMap;
   renderer.shadowMap.autoUpdate = false;
+  // Asking after each shader whether it is sound would wait for it.
+  renderer.debug.checkShaderErrors = import.meta.env.DEV;
 
   const set = materials();
   const software = isSoftware(renderer);
   const scene = new Scene();
   const weather = weatherOf();
   scene.fog = weather.fog;
-  const land = landOf(set);
   const drawing = drawingOf(set);
   const props = propsOf(set);
-  drawing.follow(world);
   let fresh = true;
-  const houses = world.parts
-    .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
-    .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
-  const grown = grownIn(set, insideOf(houses), 9000);
-  const beyond = beyondOf(world, set);
+  let land: Land | null = null;
+  let grown: Grown | null = null;
+  const beyond = new Group();
   const mist = mistOf();
+  const horizon = horizonOf();
+  const passing = passingOn(set);
   const halos = halosOf(['windowLit', 'lampLit']);
   const camera = new PerspectiveCamera(50, 1.6, 0.06, 1200);
   camera.up.set(0, 0, 1);
@@ -101,17 +116,92 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     ...weather.lights,
     weather.lamp,
     weather.lamp.target,
-    land.group,
     drawing.root,
     props.root,
-    grown.group,
     beyond,
+    horizon.group,
+    passing.group,
     mist.group,
     halos.group,
   );
 
+  /** Everything that takes time, in steps: geometry, place, paint, upload, shaders. Yields the share done. */
+  const readying = function* (): Generator<number, void> {
+    const parts = drawing.steps(world);
+    for (let step = parts.next(); !step.done; step = parts.next()) yield 0.4 * step.value;
+    const houses = world.parts
+      .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
+      .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
+    land = landOf(set);
+    scene.add(land.group);
+    yield 0.42;
+    grown = grownIn(set, insideOf(houses), 9000);
+    scene.add(grown.group);
+    yield 0.46;
+    for (const _ of beyondSteps(world, set, beyond)) yield 0.5;
+    while (!paintFor(4)) yield 0.5 + 0.35 * painted();
+    if (software) plainFilters(scene);
+    for (const texture of texturesOf(scene)) {
+      renderer.initTexture(texture);
+      yield 0.9;
+    }
+    weather.follow(world.site, 1);
+    weather.reflect(renderer, scene);
+    yield 0.93;
+    // Both with the lamp and without: each is another program of every material.
+    for (const lit of [true, false]) {
+      weather.lamp.visible = lit;
+      for (const mesh of oneOfEach(scene)) {
+        renderer.compile(mesh, camera, scene);
+        yield lit ? 0.94 : 0.96;
+      }
+    }
+    let compiled = false;
+    renderer.compileAsync(scene, camera).then(
+      () => {
+        compiled = true;
+      },
+      // A context lost meanwhile is drawn when it has come back.
+      () => {
+        compiled = true;
+      },
+    );
+    while (!compiled) yield 0.97;
+  };
+  /** The streetlight that burns throws its light on the road; there is one at most. */
+  const shineDown = (): void => {
+    street?.removeFromParent();
+    street?.target.removeFromParent();
+    street = null;
+    drawing.root.traverse((o) => {
+      const data = o.userData as Partial<PartData>;
+      const at = data.points?.lamp;
+      if (street !== null || data.kind !== 'streetlight' || data.state !== 'lit' || !at) return;
+      street = new SpotLight(0xffc88a, 0, 30, 1.1, 0.9, 1.7);
+      street.position.set(at[0] + o.position.x, at[1] + o.position.y, at[2] + o.position.z);
+      street.target.position.copy(street.position).setZ(0);
+      scene.add(street, street.target);
+    });
+    if (street) (street as SpotLight).intensity = 26 * weather.shine().window;
+  };
+  let street: SpotLight | null = null;
+  let work: Generator<number, void> | null = readying();
+  let share = 0;
+  const soak = (now: World): void => {
+    const air = airOf(now.site);
+    land?.soak(set, now.site.wetness, air.snow, air.flooded);
+    swing(air.windMs, 0);
+    const { window: bright, fog } = weather.shine();
+    set.windowLit.emissiveIntensity = bright;
+    set.lampLit.emissiveIntensity = 2 * bright;
+    mist.colour(weather.fog.color, fog);
+    halos.shine(1.1 * bright, weather.fog.density);
+    stale = true;
+  };
+
   let eye = new Vector3();
   let height = 720;
+  let moved = 0;
   let stale = true;
   let away = false;
   const lose = (event: Event): void => {
@@ -141,24 +231,37 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     canvas,
     drawing,
     props,
+    prepare: (ms) => {
+      const end = performance.now() + ms;
+      while (work !== null && performance.now() < end) {
+        const step = work.next();
+        if (step.done) work = null;
+        else {
+          const waits = step.value === share && share > 0.96;
+          share = Math.max(share, step.value);
+          if (waits) break;
+        }
+      }
+      return work === null ? 1 : share;
+    },
     follow: (now, stand, brightness) => {
       const at = new Vector3(...eyeAt(now, stand));
       const moved = !at.equals(eye);
       eye = at;
+      if (work !== null) {
+        if (weather.follow(now.site, brightness)) soak(now);
+        return true;
+      }
       const parts = drawing.follow(now);
       const things = props.follow(now, stand);
       const light = weather.follow(now.site, brightness);
-      if (light) {
-        land.soak(set, now.site.wetness);
-        const { window: bright, fog } = weather.shine();
-        set.windowLit.emissiveIntensity = bright;
-        set.lampLit.emissiveIntensity = 2 * bright;
-        mist.colour(weather.fog.color, fog);
-        halos.shine(1.1 * bright, weather.fog.density);
-        stale = true;
-      }
+      if (light || fresh) soak(now);
       if (software && (parts || things || fresh)) plainFilters(scene);
-      if (parts || fresh) halos.follow(drawing.root);
+      if (parts || fresh) {
+        halos.follow(drawing.root);
+        shineDown();
+      }
+      if (parts || things || light || fresh) renderer.shadowMap.needsUpdate = true;
       fresh = false;
       return moved || parts || things || light;
     },
@@ -200,7 +303,13 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       p.applyMatrix4(camera.projectionMatrix);
       return { x: p.x, y: p.y };
     },
-    drift: mist.drift,
+    drift: (seconds, air, lit) => {
+      moved += seconds;
+      mist.drift(seconds);
+      swing(air.windMs, moved);
+      passing.step(seconds, air.traffic, lit);
+    },
+    flash: (strength) => weather.flash(strength),
     stand: (at) => {
       eye = new Vector3(...at);
     },
@@ -211,10 +320,13 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       canvas.removeEventListener('webglcontextrestored', restore);
       drawing.dispose();
       props.dispose();
-      grown.dispose();
-      land.dispose();
+      work = null;
+      grown?.dispose();
+      land?.dispose();
       releaseBeyond(beyond);
       mist.dispose();
+      horizon.dispose();
+      passing.dispose();
       halos.dispose();
       weather.dispose();
       renderer.dispose();

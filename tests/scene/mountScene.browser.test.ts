@@ -35,6 +35,12 @@ const view: SceneView = {
   brightness: 1,
 };
 
+/** Until the picture stands in place of its progress. */
+const ready = async (host: HTMLElement): Promise<void> => {
+  while (host.querySelector('[role=progressbar]')) await wait(50);
+  await wait(300);
+};
+
 describe('the mounted picture', () => {
   const host = hostOf();
   const raf = window.requestAnimationFrame;
@@ -72,8 +78,8 @@ describe('the mounted picture', () => {
       return raf.call(window, callback);
     };
     scene = mountScene(host, view);
-    await wait(1500);
-  });
+    await ready(host);
+  }, 90_000);
   afterAll(() => {
     window.requestAnimationFrame = raf;
     scene.dispose();
@@ -140,6 +146,17 @@ describe('the mounted picture', () => {
     expect(tab.defaultPrevented).toBe(false);
   });
 
+  it('comes back to where one looked when a part is let go', async () => {
+    await goTo('p2.road');
+    const before = scene.yaw();
+    scene.lookToward('p1.tap-cutout');
+    await settled();
+    expect(Math.abs(scene.yaw() - before)).toBeGreaterThan(0.3);
+    scene.lookToward(null);
+    await settled();
+    expect(scene.yaw()).toBeCloseTo(before, 6);
+  });
+
   it('sleeps when nothing changes', async () => {
     await goTo('p2.road');
     await wait(700);
@@ -182,6 +199,19 @@ describe('the mounted picture', () => {
 });
 
 describe('a picture taken down or refused', () => {
+  it('lets the page answer while it is made ready', async () => {
+    const host = hostOf();
+    const scene = mountScene(host, view);
+    let turns = 0;
+    while (host.querySelector('[role=progressbar]')) {
+      await wait(0);
+      turns++;
+    }
+    expect(turns).toBeGreaterThan(20);
+    scene.dispose();
+    host.remove();
+  }, 60_000);
+
   it('leaves no canvas behind', async () => {
     const host = hostOf();
     const scene = mountScene(host, view);

@@ -4,11 +4,13 @@ import { birdGuard } from './birdGuard.ts';
 import { panel, transferSwitch } from './boxes.ts';
 import { house, outbuilding } from './buildings.ts';
 import { capacitor } from './capacitor.ts';
+import { car } from './car.ts';
 import { splitBolt, squeezeConnector } from './connectors.ts';
 import { crossarm } from './crossarm.ts';
 import { cutout } from './cutout.ts';
 import { deadend, deadendShoe, suspension } from './deadend.ts';
 import { disconnect } from './disconnect.ts';
+import { dog } from './dog.ts';
 import { generator } from './generator.ts';
 import { guy } from './guy.ts';
 import { anchor, guyGuard, strainInsulator } from './guyParts.ts';
@@ -45,12 +47,14 @@ const builders: readonly Builder[] = [
   batteryCabinet,
   birdGuard,
   capacitor,
+  car,
   cone,
   crossarm,
   cutout,
   deadend,
   deadendShoe,
   disconnect,
+  dog,
   generator,
   groundSet,
   guy,

@@ -3,6 +3,7 @@
  * and name of what is pointed at. Phaser draws it and runs the loop.
  */
 import * as Phaser from 'phaser';
+import { Falling, type Falls } from './falling.ts';
 import type { Spot } from './hull.ts';
 
 const paper = 0xf4efe2;
@@ -20,6 +21,9 @@ export interface Shown {
   readonly labelAt: Spot | null;
   /** A ring in the middle for those who look around by keys. */
   readonly ring: boolean;
+  /** What falls, and the seconds since it was last shown. */
+  readonly falls: Falls;
+  readonly seconds: number;
 }
 
 /** Paints a canvas texture once. */
@@ -51,6 +55,7 @@ export class Overlay extends Phaser.Scene {
   private mask: Phaser.GameObjects.Image | null = null;
   private lines: Phaser.GameObjects.Graphics | null = null;
   private label: Phaser.GameObjects.Text | null = null;
+  private falling: Falling | null = null;
   private readonly onStep: (ms: number) => void;
   private readonly onReady: (scene: Overlay) => void;
 
@@ -63,6 +68,7 @@ export class Overlay extends Phaser.Scene {
   create(): void {
     paint(this.textures, 'veil', 256, 256, veil);
     this.glow = this.add.image(0, 0, 'veil').setBlendMode(Phaser.BlendModes.SCREEN);
+    this.falling = new Falling(this);
     this.lines = this.add.graphics();
     this.mask = this.add.image(0, 0, 'veil').setVisible(false);
     this.label = this.add.text(0, 0, '', {
@@ -111,6 +117,7 @@ export class Overlay extends Phaser.Scene {
     const { width, height } = this.scale;
     this.glow?.setVisible(shown.lamp).setAlpha(0.2 * shown.fog);
     this.mask?.setVisible(shown.glass);
+    this.falling?.show(shown.falls, shown.seconds);
     this.drawLines(shown);
     const { label, labelAt } = shown;
     if (!this.label) return;

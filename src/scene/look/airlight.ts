@@ -3,24 +3,21 @@
  * definition of visibility taken as 3.912), over the distance from the eye; what is taken away is replaced by the light that
  * the air itself sends from that direction, so far things fade into exactly the sky behind them.
  */
-import { FogExp2, ShaderChunk, Vector3 } from 'three';
+import { FogExp2, ShaderChunk } from 'three';
+import { installSun } from './sun.ts';
 
 /** Extinction of the air, per metre, at a meteorological visibility. */
 export const extinction = (visibilityM: number): number => 3.912 / visibilityM;
 
-/** Where behind the fog the sun will rise: toward the load, over the field. */
-export const dawn = new Vector3(0.55, 0.82, 0.16).normalize();
-
-const glsl = (v: number): string => v.toFixed(4);
-
-/** GLSL: light of the air from a direction, for a colour at the horizon away from the dawn. */
+/** GLSL: light of the air from a direction, for a colour at the horizon away from the sun. */
 export const airlightGlsl = `
+uniform vec4 sunWay;
 vec3 airlight(vec3 base, vec3 d) {
-  float s = max(dot(d, vec3(${glsl(dawn.x)}, ${glsl(dawn.y)}, ${glsl(dawn.z)})), 0.0);
+  float s = max(dot(d, sunWay.xyz), 0.0);
   float high = smoothstep(-0.15, 0.95, d.z);
   vec3 c = base * (0.84 + 0.3 * high);
-  c *= mix(vec3(1.0), vec3(1.5, 1.22, 0.98), pow(s, 2.6));
-  c += base * vec3(0.55, 0.27, 0.06) * pow(s, 12.0);
+  c *= mix(vec3(1.0), vec3(1.5, 1.22, 0.98), pow(s, 2.6) * min(1.0, sunWay.w));
+  c += base * vec3(0.55, 0.27, 0.06) * pow(s, 12.0) * sunWay.w;
   return c * (1.0 - 0.22 * smoothstep(0.0, -0.35, d.z));
 }`;
 
@@ -30,6 +27,7 @@ let installed = false;
 export const installAirlight = (): void => {
   if (installed) return;
   installed = true;
+  installSun();
   ShaderChunk.fog_pars_vertex = `
 #ifdef USE_FOG
   varying float vFogDepth;

@@ -4,6 +4,7 @@
  * scatters round it.
  */
 import type { Material, MeshStandardMaterial } from 'three';
+import { sway } from './blowout.ts';
 
 /** Half the height of the picture in pixels over the tangent of half the field of view; shared by all thin wires. */
 export const focal = { value: 800 };
@@ -20,10 +21,11 @@ export const thin = (material: Material, radius: number): MeshStandardMaterial =
   copy.onBeforeCompile = (shader) => {
     shader.uniforms.focal = focal;
     shader.uniforms.wireRadius = { value: radius };
+    shader.uniforms.sway = sway;
     shader.vertexShader = shader.vertexShader
       .replace(
         '#include <common>',
-        '#include <common>\nuniform float focal;\nuniform float wireRadius;\nvarying float vCover;',
+        '#include <common>\nuniform float focal;\nuniform float wireRadius;\nuniform vec2 sway;\nattribute vec3 swing;\nvarying float vCover;',
       )
       .replace(
         '#include <begin_vertex>',
@@ -31,7 +33,10 @@ export const thin = (material: Material, radius: number): MeshStandardMaterial =
   float far = length((modelViewMatrix * vec4(position, 1.0)).xyz);
   float kept = max(wireRadius, 0.62 * far / focal);
   vCover = wireRadius / kept;
-  transformed += normal * (kept - wireRadius);`,
+  transformed += normal * (kept - wireRadius);
+  // A span swings about the line through its supports, the more the deeper it hangs.
+  transformed.xy += swing.xy * sway.x;
+  transformed.z += swing.z * sway.y;`,
       );
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', '#include <common>\nvarying float vCover;')

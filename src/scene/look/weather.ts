@@ -18,7 +18,9 @@ import {
   type WebGLRenderer,
 } from 'three';
 import type { Site } from '../../engine/world/types.ts';
-import { airlightGlsl, dawn, extinction, fogOf } from './airlight.ts';
+import { airlightGlsl, extinction, fogOf } from './airlight.ts';
+import { airOf } from './sky.ts';
+import { followSun, sunWay } from './sun.ts';
 
 /** What of the sky's brightness is left after the eye has adapted, as an exponent. */
 const ADAPTED = 0.22;
@@ -34,6 +36,8 @@ export interface Weather {
   follow(site: Site, brightness: number): boolean;
   /** How strong a lit window of some 60 lx shows against this sky, and the strength of the fog, 0 to 1. */
   shine(): { readonly window: number; readonly fog: number };
+  /** A flash beyond the horizon, 0 to 1. */
+  flash(strength: number): void;
   /** Draws what metals and glaze reflect. */
   reflect(renderer: WebGLRenderer, scene: Scene): void;
   dispose(): void;
@@ -51,15 +55,30 @@ const domeMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
     side: BackSide,
     depthWrite: false,
-    uniforms: { base: { value: new Color() }, clear: { value: 0 } },
+    uniforms: {
+      base: { value: new Color() },
+      clear: { value: 0 },
+      night: { value: 0 },
+      flash: { value: 0 },
+      sunWay: { value: sunWay },
+    },
     vertexShader: `varying vec3 way;
 void main() { way = position; gl_Position = projectionMatrix * vec4(mat3(viewMatrix) * position, 1.0); gl_Position.z = gl_Position.w * 0.99999; }`,
-    fragmentShader: `uniform vec3 base; uniform float clear; varying vec3 way; ${airlightGlsl}
+    fragmentShader: `uniform vec3 base; uniform float clear; uniform float night; uniform float flash; varying vec3 way; ${airlightGlsl}
 void main() {
   vec3 d = normalize(way);
   vec3 fogged = airlight(base, d);
   vec3 blue = base * mix(vec3(1.0), vec3(0.55, 0.78, 1.15), smoothstep(0.02, 0.6, d.z));
-  gl_FragColor = vec4(mix(fogged, blue, clear * smoothstep(0.0, 0.25, d.z)), 1.0);
+  vec3 c = mix(fogged, blue, clear * smoothstep(0.0, 0.25, d.z));
+  // Stars: one in some cells of a grid on the sphere, dimmer toward the horizon.
+  vec3 cell = floor(d * 220.0);
+  float h = fract(sin(dot(cell, vec3(12.9898, 78.233, 37.719))) * 43758.5453);
+  float spot = 1.0 - smoothstep(0.06, 0.3, length(fract(d * 220.0) - 0.5));
+  c += night * clear * step(0.985, h) * spot * smoothstep(0.02, 0.4, d.z) * (0.25 + 0.75 * fract(h * 71.0)) * 0.35;
+  // A flash behind the clouds, low over the field.
+  float near = max(dot(d, normalize(vec3(-0.35, 0.92, 0.1))), 0.0);
+  c += flash * vec3(0.62, 0.7, 0.95) * (0.1 + 0.9 * pow(near, 5.0)) * smoothstep(-0.08, 0.12, d.z);
+  gl_FragColor = vec4(c, 1.0);
   #include <tonemapping_fragment>
   #include <colorspace_fragment>
   // Breaks the steps of an even sky.
@@ -76,7 +95,15 @@ export const weatherOf = (): Weather => {
   dome.renderOrder = -10;
   const sky = new HemisphereLight(0xffffff, 0x50503c, 1);
   const glow = new DirectionalLight(0xffffff, 1);
-  glow.position.copy(dawn).multiplyScalar(50);
+  glow.shadow.mapSize.set(2048, 2048);
+  glow.shadow.camera.left = -30;
+  glow.shadow.camera.right = 30;
+  glow.shadow.camera.top = 26;
+  glow.shadow.camera.bottom = -26;
+  glow.shadow.camera.near = 10;
+  glow.shadow.camera.far = 120;
+  glow.shadow.bias = -0.0006;
+  glow.shadow.normalBias = 0.03;
   const lamp = new SpotLight(0xfff3df, 0, 90, 0.34, 0.85, 1.7);
   lamp.castShadow = true;
   lamp.shadow.mapSize.set(1024, 1024);
@@ -85,6 +112,7 @@ export const weatherOf = (): Weather => {
   lamp.shadow.bias = -0.0012;
   lamp.shadow.normalBias = 0.012;
   let known = '';
+  let steady = 1;
   let shine = { window: 1, fog: 1 };
   let made: { dispose(): void } | null = null;
   return {
@@ -93,21 +121,39 @@ export const weatherOf = (): Weather => {
     lights: [sky, glow],
     lamp,
     follow: (site, brightness) => {
-      const key = `${site.skyLux} ${site.visibilityM} ${brightness}`;
+      const air = airOf(site);
+      const key = `${air.rain} ${air.snow} ${site.light} ${site.skyLux} ${site.visibilityM} ${brightness}`;
       if (key === known) return false;
       known = key;
       const level = shown(site.skyLux) * brightness;
       const colour = horizon(site.skyLux);
+      // Rain clouds are grey at any hour.
+      if (air.rain + air.snow > 0) colour.lerp(new Color().setScalar((colour.r + colour.g + colour.b) / 3), 0.6);
+      const sun = followSun(site.light);
+      glow.position.copy(sun.way).normalize().multiplyScalar(60);
       fog.density = extinction(site.visibilityM);
       fog.color.copy(colour).multiplyScalar(level);
       (material.uniforms.base as { value: Color }).value.copy(fog.color);
-      (material.uniforms.clear as { value: number }).value = Math.min(1, Math.max(0, (site.visibilityM - 800) / 8000));
+      (material.uniforms.clear as { value: number }).value =
+        air.rain + air.snow > 0 ? 0 : Math.min(1, Math.max(0, (site.visibilityM - 800) / 8000));
       sky.color.copy(colour);
       // Fog sends light from below as well; it is what undersides are seen by.
       sky.groundColor.setRGB(0.62, 0.61, 0.56);
       sky.intensity = 1.7 * level;
-      glow.color.setRGB(1, 0.9, 0.76);
-      glow.intensity = 1.1 * level;
+      (material.uniforms.night as { value: number }).value = site.light === 'night' ? 1 : 0;
+      glow.color.setRGB(...sun.colour);
+      // Bare sun in clear air, none through fog or after dark.
+      const bare =
+        air.rain + air.snow > 0
+          ? 0
+          : site.light === 'night'
+            ? 0.1
+            : Math.min(1, Math.max(0, (site.visibilityM - 1500) / 8000));
+      const noon = site.skyLux > 4000 ? 1 : 0;
+      glow.intensity = (1.1 + 2.6 * bare * noon) * level * (site.light === 'night' ? 0.25 : 1);
+      glow.castShadow = bare * noon > 0.3;
+      sky.intensity *= 1 - 0.35 * bare * noon;
+      steady = sky.intensity;
       // The lamp's candela over the sky's lux, in the picture's units.
       shine = {
         window: (4.4 * level) / Math.max(1, site.skyLux / 25) ** 0.8,
@@ -117,6 +163,11 @@ export const weatherOf = (): Weather => {
       return true;
     },
     shine: () => shine,
+    flash: (strength) => {
+      const lit = 0.55 * strength;
+      (material.uniforms.flash as { value: number }).value = lit;
+      sky.intensity = steady + 1.1 * lit;
+    },
     reflect: (renderer, scene) => {
       made?.dispose();
       const around = new Scene();

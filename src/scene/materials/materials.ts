@@ -119,6 +119,8 @@ const make = () => {
     green: () => plain(0x3d5546, 0.5),
     reflective: () => plain(0xd6d9d8, 0.28, 0.35),
     truckPaint: () => glazed({ color: 0xd5d7d3, roughness: 0.4 }),
+    carPaint: () => glazed({ color: 0x5d6872, roughness: 0.35 }),
+    fur: () => plain(0x5b4632, 1),
     rubber: () => plain(0x1c1c1d, 0.9),
     fabricDark: () => plain(0x27303d, 0.95),
     leather: () => plain(0x6a4a2c, 0.85),
@@ -186,6 +188,7 @@ export const wet = (set: Materials, amount: number): void => {
     const was = dry.get(m) ?? { colour: m.color.getHex(), roughness: m.roughness };
     dry.set(m, was);
     m.color.setHex(was.colour).multiplyScalar(1 - darkening * amount);
-    m.roughness = was.roughness * (1 - 0.5 * amount);
+    // A film of water mirrors lamps; what soaks stays rougher than what sheds.
+    m.roughness = was.roughness * (1 - (name === 'asphalt' || name === 'concrete' ? 0.72 : 0.5) * amount);
   }
 };

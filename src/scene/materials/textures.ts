@@ -1,4 +1,4 @@
-/** Turns functions of the unit square into textures: colour (sRGB) and tangent-space normals. */
+/** Turns functions of the unit square into textures: colour (sRGB) and tangent-space normals. Painted by rows, later. */
 import {
   DataTexture,
   LinearFilter,
@@ -7,6 +7,7 @@ import {
   RepeatWrapping,
   SRGBColorSpace,
 } from 'three';
+import { paintLater } from './painting.ts';
 
 export type Rgb = readonly [number, number, number];
 
@@ -42,14 +43,20 @@ export const colours = (
   srgb = true,
 ): DataTexture => {
   const pixels = new Uint8Array(width * height * 4);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const c = at((x + 0.5) / width, (y + 0.5) / height);
-      const o = (y * width + x) * 4;
-      for (let k = 0; k < 4; k++) pixels[o + k] = Math.max(0, Math.min(255, Math.round(c[k] ?? 255)));
+  const texture = finish(pixels, width, height, srgb);
+  const paint = function* () {
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) {
+        const c = at((x + 0.5) / width, (y + 0.5) / height);
+        const o = (y * width + x) * 4;
+        for (let k = 0; k < 4; k++) pixels[o + k] = Math.max(0, Math.min(255, Math.round(c[k] ?? 255)));
+      }
+      yield;
     }
-  }
-  return finish(pixels, width, height, srgb);
+    texture.needsUpdate = true;
+  };
+  paintLater(paint());
+  return texture;
 };
 
 /** Normals of a height field that tiles; `slope` scales height per pixel. */
@@ -60,12 +67,10 @@ export const normals = (
   at: (u: number, v: number) => number,
 ): DataTexture => {
   const field = new Float32Array(width * height);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) field[y * width + x] = at((x + 0.5) / width, (y + 0.5) / height);
-  }
   const h = (x: number, y: number): number => field[((y + height) % height) * width + ((x + width) % width)] ?? 0;
   const pixels = new Uint8Array(width * height * 4);
-  for (let y = 0; y < height; y++) {
+  const texture = finish(pixels, width, height, false);
+  const row = (y: number): void => {
     for (let x = 0; x < width; x++) {
       const nx = (h(x - 1, y) - h(x + 1, y)) * slope;
       const ny = (h(x, y - 1) - h(x, y + 1)) * slope;
@@ -76,27 +81,38 @@ export const normals = (
       pixels[o + 2] = Math.round((1 / l) * 127 + 128);
       pixels[o + 3] = 255;
     }
-  }
-  return finish(pixels, width, height, false);
+  };
+  const paint = function* () {
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) field[y * width + x] = at((x + 0.5) / width, (y + 0.5) / height);
+      yield;
+    }
+    for (let y = 0; y < height; y++) {
+      row(y);
+      if (y % 16 === 15) yield;
+    }
+    texture.needsUpdate = true;
+  };
+  paintLater(paint());
+  return texture;
 };
 
-/** Values of a function at the pixels of a texture, computed at the first look and kept: asked for by place and number. */
+/** Values of a function at the pixels of a texture, a row computed when it is first looked at, and kept. */
 export const field = (
   width: number,
   height: number,
   count: number,
   at: (u: number, v: number) => readonly number[],
 ): ((u: number, v: number, k: number) => number) => {
-  let kept: Float32Array | undefined;
-  const fill = (): Float32Array => {
-    const out = new Float32Array(width * height * count);
-    for (let i = 0; i < width * height; i++) {
-      out.set(at(((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height), i * count);
-    }
+  const rows: (Float32Array | undefined)[] = [];
+  const fill = (y: number): Float32Array => {
+    const out = new Float32Array(width * count);
+    for (let x = 0; x < width; x++) out.set(at((x + 0.5) / width, (y + 0.5) / height), x * count);
+    rows[y] = out;
     return out;
   };
   return (u, v, k) => {
-    kept ??= fill();
-    return kept[(Math.floor(v * height) * width + Math.floor(u * width)) * count + k] as number;
+    const y = Math.floor(v * height);
+    return (rows[y] ?? fill(y))[Math.floor(u * width) * count + k] as number;
   };
 };

@@ -38,6 +38,7 @@ const drop: Picture = (part, around) => {
       spec: { kind: 'triplex', points: [start, end], size: { sag: part.values.sagM ?? 0.6, pitch: 0.95 } },
       at: [0, 0, 0],
       thin: 0.0068,
+      swings: true,
     },
     ...leads,
   ];

@@ -2,7 +2,15 @@
  * World to objects. What belongs to one pole or premises is drawn together and drawn again only when a part of it has changed;
  * untouched parts stay the same objects in a World, so that is a comparison of references.
  */
-import { Group, type Material, type Mesh, type MeshStandardMaterial, type Object3D } from 'three';
+import {
+  BufferAttribute,
+  type BufferGeometry,
+  Group,
+  type Material,
+  type Mesh,
+  type MeshStandardMaterial,
+  type Object3D,
+} from 'three';
 import { isLit } from '../../engine/senses/lookAt.ts';
 import type { Part, World } from '../../engine/world/types.ts';
 import { addMark } from '../hardware/marks.ts';
@@ -49,6 +57,8 @@ export interface Drawing {
   readonly root: Group;
   /** Redraws what has changed; true if anything did. */
   follow(world: World): boolean;
+  /** The same, a part at a time; yields the share done. */
+  steps(world: World): Generator<number, boolean>;
   /** The objects of a part. */
   of(id: string): readonly Object3D[];
   /** The objects that outline it: its body where it has one, else its wires. */
@@ -61,6 +71,22 @@ const release = (object: Object3D): void => {
   object.traverse((o) => {
     (o as Mesh).geometry?.dispose();
   });
+};
+
+/** Writes how far each vertex of a span hangs below the chord of its supports: along it sideways, and down, metres. */
+const hangFree = (g: BufferGeometry, points: readonly Point[]): void => {
+  const [a, b] = [points[0], points[points.length - 1]];
+  if (!a || !b) return;
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const l = Math.max(1e-6, Math.hypot(dx, dy));
+  const p = g.getAttribute('position');
+  const swing = new Float32Array(p.count * 3);
+  for (let i = 0; i < p.count; i++) {
+    const t = Math.min(1, Math.max(0, ((p.getX(i) - a[0]) * dx + (p.getY(i) - a[1]) * dy) / (l * l)));
+    const depth = Math.max(0, a[2] + (b[2] - a[2]) * t - p.getZ(i));
+    swing.set([(-dy / l) * depth, (dx / l) * depth, depth], i * 3);
+  }
+  g.setAttribute('swing', new BufferAttribute(swing, 3));
 };
 
 /** Builds a piece of hardware where it stands. */
@@ -76,6 +102,7 @@ export const buildPiece = (piece: Piece, set: Materials): Group => {
     for (const child of group.children as Mesh[]) {
       child.material = thin(child.material as Material, radius) as MeshStandardMaterial;
       child.renderOrder = 5;
+      if (piece.swings) hangFree(child.geometry, piece.spec.points ?? []);
     }
   }
   return group;
@@ -124,41 +151,58 @@ export const drawingOf = (set: Materials): Drawing => {
     return around;
   };
 
+  const steps = function* (world: World): Generator<number, boolean> {
+    const now = new Map(world.parts.map((part) => [part.id, part]));
+    const lit = new Map(
+      world.parts.filter(({ kind }) => kind in premisesBodies).map(({ id }) => [id, isLit(world, id)]),
+    );
+    const stale = new Set(
+      world.parts
+        .filter((part) => seen.get(part.id) !== part || burning.get(part.id) !== lit.get(part.id))
+        .map(ownerOf),
+    );
+    if (stale.size === 0) return false;
+    seen = now;
+    burning = lit;
+    const around = aroundOf(world, drawn);
+    const again = world.parts.filter((part) => stale.has(ownerOf(part)));
+    for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
+    const draw = (part: Part, table: typeof bodies): Group[] =>
+      piecesOf(table[part.kind], part, around).map((piece) => {
+        const group = buildPiece(piece, set);
+        group.userData.body = table === bodies;
+        root.add(group);
+        return group;
+      });
+    let done = 0;
+    for (const part of again) {
+      const built = draw(part, bodies);
+      const [body] = built;
+      if (body) {
+        for (const mark of marksOn(part, around, body.userData as PartData)) addMark(body, mark, set);
+      }
+      drawn.set(part.id, built);
+      done++;
+      if (built.length > 0) yield done / (2 * again.length);
+    }
+    for (const part of again) {
+      const built = draw(part, wires);
+      drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...built]);
+      done++;
+      if (built.length > 0) yield done / (2 * again.length);
+    }
+    return true;
+  };
+
   return {
     root,
+    steps,
     follow: (world) => {
-      const now = new Map(world.parts.map((part) => [part.id, part]));
-      const lit = new Map(
-        world.parts.filter(({ kind }) => kind in premisesBodies).map(({ id }) => [id, isLit(world, id)]),
-      );
-      const stale = new Set(
-        world.parts
-          .filter((part) => seen.get(part.id) !== part || burning.get(part.id) !== lit.get(part.id))
-          .map(ownerOf),
-      );
-      if (stale.size === 0) return false;
-      seen = now;
-      burning = lit;
-      const around = aroundOf(world, drawn);
-      const again = world.parts.filter((part) => stale.has(ownerOf(part)));
-      for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
-      const draw = (part: Part, table: typeof bodies): Group[] =>
-        piecesOf(table[part.kind], part, around).map((piece) => {
-          const group = buildPiece(piece, set);
-          group.userData.body = table === bodies;
-          root.add(group);
-          return group;
-        });
-      for (const part of again) {
-        const built = draw(part, bodies);
-        const [body] = built;
-        if (body) {
-          for (const mark of marksOn(part, around, body.userData as PartData)) addMark(body, mark, set);
-        }
-        drawn.set(part.id, built);
+      const work = steps(world);
+      for (;;) {
+        const { done, value } = work.next();
+        if (done) return value;
       }
-      for (const part of again) drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...draw(part, wires)]);
-      return true;
     },
     of: (id) => drawn.get(id) ?? [],
     outlineOf: (id) => {

@@ -121,6 +121,7 @@ const telecomCable: Picture = (part) => {
       spec: { kind: 'telecom-cable', points: [part.at, part.end], size: { sag: part.values.sagM ?? 0.6 } },
       at: [0, 0, 0],
       thin: 0.008,
+      swings: true,
     },
     {
       spec: { kind: 'strand-clamp', side: side - Math.PI / 2 },

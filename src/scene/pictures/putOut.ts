@@ -82,6 +82,16 @@ const guardsOf = (world: World, beside: string): readonly PutOut[] => {
   ];
 };
 
+/** How people of each role are built. */
+const builds: Readonly<Record<string, Omit<Piece['spec'], 'side'>>> = {
+  second: { kind: 'person', variant: 'crew' },
+  foreman: { kind: 'person', variant: 'crew' },
+  flagger: { kind: 'person', variant: 'crew' },
+  customer: { kind: 'person', variant: 'public' },
+  child: { kind: 'person', variant: 'public', size: { height: 1.15 } },
+  dog: { kind: 'dog', state: 'standing' },
+};
+
 /** People stand a step beside the standing point, so that nobody is inside another or inside the camera. */
 const peopleOf = (world: World, beside: string): readonly PutOut[] =>
   world.people.flatMap((person, i): readonly PutOut[] => {
@@ -98,17 +108,16 @@ const peopleOf = (world: World, beside: string): readonly PutOut[] =>
       stand.feet[1] + step * Math.sin(look + (home ? -0.95 : -1.3)),
       stand.feet[2],
     ];
-    const crew = person.role === 'second';
+    const build = builds[person.role] ?? builds.customer;
     return [
       {
         id: person.id,
         piece: {
           spec: {
-            kind: 'person',
-            variant: crew ? 'crew' : 'public',
-            state: stand.aloft ? 'reaching' : 'standing',
+            ...build,
+            ...(build?.kind === 'person' ? { state: stand.aloft ? 'reaching' : 'standing' } : {}),
             side,
-          },
+          } as Piece['spec'],
           at,
         },
       },

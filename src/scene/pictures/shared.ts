@@ -38,4 +38,5 @@ export const spanOf = (variant: string, radius: number, a: Point, b: Point, sag:
   spec: { kind: 'lead', variant, size: { radius, sag }, points: [a, b] },
   at: [0, 0, 0],
   thin: radius,
+  swings: true,
 });

@@ -94,6 +94,7 @@ const secondarySpan: Picture = (part, around) => {
       },
       at: [0, 0, 0],
       thin: 0.0068,
+      swings: true,
     },
   ];
 };

@@ -8,6 +8,8 @@ export interface Piece {
   readonly at: Point;
   /** Set for wires seen from far: their radius, so that they stay even lines. */
   readonly thin?: number;
+  /** Set for what hangs between two supports and swings in the wind. */
+  readonly swings?: true;
 }
 
 /** What a picture may ask of the parts around its own. */

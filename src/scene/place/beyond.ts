@@ -2,7 +2,7 @@
  * Backdrop of the line: where a pole of the scene carries a conductor across, the main line goes on both ways into the fog, on
  * poles that no act reaches and no name is given to.
  */
-import { Group, type Mesh } from 'three';
+import type { Group, Mesh } from 'three';
 import type { Part, World } from '../../engine/world/types.ts';
 import { hardware } from '../hardware/registry.ts';
 import type { PartSpec, Point } from '../hardware/types.ts';
@@ -23,9 +23,8 @@ const crossings = (world: World): readonly { readonly pole: Part; readonly azimu
       : [];
   });
 
-/** Poles, insulators and conductors of the main line beyond the scene. */
-export const beyondOf = (world: World, set: Materials): Group => {
-  const group = new Group();
+/** Builds poles, insulators and conductors of the main line beyond the scene into a group, a pole at a time. */
+export const beyondSteps = function* (world: World, set: Materials, group: Group): Generator<void> {
   const place = (spec: PartSpec, at: Point): void => {
     const made = hardware[spec.kind]?.(spec, set);
     if (!made) throw new Error(`nothing draws ${spec.kind}`);
@@ -46,6 +45,7 @@ export const beyondOf = (world: World, set: Materials): Group => {
       z,
     ];
     for (let k = -FAR; k <= FAR; k++) {
+      yield;
       const foot = at(k);
       if (k !== 0) {
         place({ kind: 'pole', size, seed: 60 + k }, foot);
@@ -62,7 +62,6 @@ export const beyondOf = (world: World, set: Materials): Group => {
       );
     }
   }
-  return group;
 };
 
 /** Frees what `beyondOf` built. */

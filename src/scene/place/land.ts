@@ -1,5 +1,5 @@
 /** Ground, road, verges and drives of the place, as few large meshes. */
-import { BufferAttribute, BufferGeometry, Color, Group, Mesh, type MeshStandardMaterial } from 'three';
+import { BufferAttribute, BufferGeometry, Color, Group, Mesh, MeshStandardMaterial } from 'three';
 import { type Materials, wet } from '../materials/materials.ts';
 import { drives, groundAt, road } from './lie.ts';
 
@@ -87,11 +87,13 @@ const strip = (
 /** Grass late in the year; the rest is as it is. */
 const autumn = new Color(1.45, 1.2, 1.05);
 const white = new Color(1, 1, 1);
+/** Snow over a dark texture: beyond white, so that blades still show through. */
+const lying = new Color(3.4, 3.5, 3.7);
 
 export interface Land {
   readonly group: Group;
-  /** Darkens the ground with the film of water on it. */
-  soak(set: Materials, wetness: number): void;
+  /** Darkens the ground with the film of water on it; snow lies white, and water stands where it is flooded. */
+  soak(set: Materials, wetness: number, snow?: number, flooded?: boolean): void;
   dispose(): void;
 }
 
@@ -132,22 +134,30 @@ export const landOf = (set: Materials): Land => {
       gravel,
     );
   }
+  const water = new Mesh(
+    sheet(range(-120, 120, 30), range(-24, 14, 9.5), () => -0.045, 4),
+    new MeshStandardMaterial({ color: 0x20261f, roughness: 0.06, metalness: 0, transparent: true, opacity: 0.82 }),
+  );
+  water.visible = false;
+  group.add(water);
   return {
     group,
-    soak: (materials, wetness) => {
+    soak: (materials, wetness, snow = 0, flooded = false) => {
       wet(materials, wetness);
+      water.visible = flooded;
       for (const [mine, theirs, tint] of [
         [grass, materials.grass, autumn],
         [gravel, materials.gravel, white],
         [asphalt, materials.asphalt, white],
       ] as const) {
         mine.color.copy(theirs.color).multiply(tint);
+        if (snow > 0) mine.color.lerp(lying, mine === asphalt ? 0.35 : 0.85);
         mine.roughness = mine === asphalt ? theirs.roughness : 1;
       }
     },
     dispose: () => {
       for (const child of group.children) (child as Mesh).geometry.dispose();
-      for (const m of [grass, gravel, asphalt]) m.dispose();
+      for (const m of [grass, gravel, asphalt, water.material]) m.dispose();
     },
   };
 };

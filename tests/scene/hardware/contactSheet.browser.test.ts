@@ -17,6 +17,7 @@ import { addMark } from '../../../src/scene/hardware/marks.ts';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import type { PartSpec } from '../../../src/scene/hardware/types.ts';
 import { materials } from '../../../src/scene/materials/materials.ts';
+import { paintAll } from '../../../src/scene/materials/painting.ts';
 import { kinds, specsOf } from './parts.ts';
 
 const edge = 128;
@@ -58,6 +59,7 @@ const see = (part: Group, azimuth: number, lift = 0.25, box = new Box3().setFrom
       ).multiplyScalar(far),
     );
   camera.lookAt(middle);
+  paintAll();
   renderer.render(scene, camera);
   const gl = renderer.getContext();
   const pixels = new Uint8Array(edge * edge * 4);
@@ -88,6 +90,7 @@ const closeUps: Readonly<Record<string, Box3>> = {
   guy: near([-0.2, 0, 7.7], 0.35),
   'pole-ground': near([0.13, 0, 2.5], 0.2),
   triplex: near([0.3, 0, 7], 0.3),
+  'telecom-cable': near([0.6, 0, 5.95], 0.3),
 };
 
 test.each(kinds)('a %s fills its frame from three sides, and no two sides are alike', (kind) => {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { materials, wet } from '../../../src/scene/materials/materials.ts';
 import { oxide, spangle } from '../../../src/scene/materials/metal.ts';
 import { layers, noise, stream } from '../../../src/scene/materials/noise.ts';
+import { paintAll, painted, paintFor } from '../../../src/scene/materials/painting.ts';
 
 test('materials are made once', () => {
   expect(materials()).toBe(materials());
@@ -10,8 +11,10 @@ test('materials are made once', () => {
 });
 
 test('textures are the same each time they are painted and no larger than 512', () => {
-  expect(spangle().image.data).toEqual(spangle().image.data);
-  expect(oxide().image.data).toEqual(oxide().image.data);
+  const [a, b, c, d] = [spangle(), spangle(), oxide(), oxide()];
+  paintAll();
+  expect(a.image.data).toEqual(b.image.data);
+  expect(c.image.data).toEqual(d.image.data);
   for (const m of Object.values(materials()) as MeshStandardMaterial[]) {
     for (const t of [m.map, m.normalMap] as (DataTexture | null)[]) {
       if (t) expect(Math.max(t.image.width, t.image.height)).toBeLessThanOrEqual(512);
@@ -45,4 +48,18 @@ test('water darkens wood and smooths it, and drying brings it back', () => {
   expect(wood.color.r).toBeCloseTo(r, 9);
   expect(wood.roughness).toBe(roughness);
   expect(wood).toBeInstanceOf(MeshStandardMaterial);
+});
+
+test('a texture is handed out blank and painted a few rows at a time', () => {
+  paintAll();
+  const texture = spangle();
+  const data = texture.image.data as Uint8Array;
+  expect(data.every((v) => v === 0)).toBe(true);
+  expect(paintFor(0)).toBe(false);
+  expect(data.some((v) => v > 0)).toBe(true);
+  expect(data.subarray(-4).every((v) => v === 0)).toBe(true);
+  expect(painted()).toBeLessThan(1);
+  paintAll();
+  expect(data.subarray(-4).every((v) => v === 0)).toBe(false);
+  expect(painted()).toBe(1);
 });
