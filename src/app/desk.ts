@@ -7,7 +7,7 @@ import type { Log } from '../engine/acts/types.ts';
 import { build } from '../engine/world/build.ts';
 import { createPlaying } from '../screens/playing.ts';
 import { settingsFrom } from '../screens/settings.ts';
-import type { Caption, Desk, Offered, Playing, SceneState, Settings } from '../screens/types.ts';
+import type { Caption, Desk, Offered, Playing, SceneState, Settings, Way } from '../screens/types.ts';
 import type { Judge } from './judge.ts';
 import type { Kept } from './kept.ts';
 import type { Library } from './library.ts';
@@ -30,6 +30,11 @@ export interface DeskParts {
   readonly onKeptElsewhere: (changed: () => void) => void;
 }
 
+interface How {
+  readonly way: Way;
+  readonly until: number | null;
+}
+
 const settingsKey = 'loose-tie.settings';
 /** Holds the number of acts of a kept drill that has ended. */
 const endedKey = 'loose-tie.ended';
@@ -44,6 +49,8 @@ export const createDesk = (parts: DeskParts): Desk => {
     library.problems.length > 0 ? `A scenario cannot be read: ${library.problems.join('; ')}` : null,
   );
   const running = signal<Log | null>(kept.log());
+  /** The drill that a practice run went on from. */
+  let scored: Log | null = null;
   let warned = false;
   /** Two tabs keep one log between them: whoever acted last has it. Said once for each time one was overtaken. */
   let overtaken = false;
@@ -79,7 +86,23 @@ export const createDesk = (parts: DeskParts): Desk => {
     }
   };
 
-  const play = ({ scenario, hash }: Offered, seed: number, log?: Log): boolean => {
+  /** Time is up: the drill ends with what had been reported by then. */
+  const callTime = (until: number | null): void => {
+    const now = playing.peek();
+    if (until === null || now === null) return;
+    const { world } = now.snapshot.peek();
+    if (world.ended !== null || world.clock.minute < until) return;
+    now.send({ act: 'hand-over' });
+    problem.value = `Time is up: the exam ends after ${until} minutes, with what you had reported by then.`;
+  };
+
+  const play = (
+    { scenario, hash }: Offered,
+    seed: number,
+    log?: Log,
+    how: How = { way: 'scored', until: null },
+  ): boolean => {
+    const { way, until } = how;
     const created = createDrill({ world: build(scenario, hash, seed), seed, log, judgedElsewhere: true });
     if (!created.ok) {
       problem.value = `That log cannot be played again: ${created.problem.words}.`;
@@ -92,12 +115,15 @@ export const createDesk = (parts: DeskParts): Desk => {
       if (stage === 'debrief' && score === null) parts.judge.ended(drill.replay(), (worked) => drill.judged(worked));
     };
     playing.value = createPlaying(drill, {
+      way,
+      until,
       captions: parts.captions,
       narrow: parts.narrow,
       onActed: (act) => {
-        keep(drill.snapshot());
+        if (way !== 'practice') keep(drill.snapshot());
         parts.judge.act(act);
         askJudge();
+        callTime(until);
       },
       onDefect: (error) => {
         console.error(error);
@@ -133,13 +159,27 @@ export const createDesk = (parts: DeskParts): Desk => {
         ended: kept.text(endedKey) === String(log.entries.length),
       };
     }),
-    take: (offered) => {
+    take: (offered, exam) => {
       problem.value = null;
-      play(offered, parts.seed());
+      if (exam === undefined) play(offered, parts.seed());
+      else play(offered, exam.seed, undefined, { way: 'exam', until: exam.minutes });
+    },
+    goOnFrom: (acts) => {
+      const now = playing.value;
+      const log = now?.snapshot.value.log;
+      const offered = log && offeredOf(log);
+      if (!now || !log || !offered) return;
+      problem.value = null;
+      if (now.way !== 'practice') scored = log;
+      play(offered, log.seed, { ...log, entries: log.entries.slice(0, acts) }, { way: 'practice', until: null });
     },
     goOn: () => {
       problem.value = null;
       if (running.value !== null) playLog(running.value);
+    },
+    backToScored: () => {
+      problem.value = null;
+      if (scored !== null) playLog(scored);
     },
     forget: () => {
       running.value = null;

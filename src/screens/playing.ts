@@ -4,9 +4,11 @@ import type { Drill } from '../drill/types.ts';
 import type { Act } from '../engine/acts/types.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import { findPart } from '../engine/world/edit.ts';
-import type { Caption, Looked, Page, Playing, Taken } from './types.ts';
+import type { Caption, Looked, Page, Playing, Taken, Way } from './types.ts';
 
 export interface PlayingOptions {
+  readonly way?: Way;
+  readonly until?: number | null;
   readonly captions: ReadonlySignal<readonly Caption[]>;
   /** Whether the screen is so small that sheet and picture share it. */
   readonly narrow: () => boolean;
@@ -59,6 +61,8 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
     looked.value = { look: drill.look(id, aid.value), aid: aid.value, stand: snapshot.value.stand };
   };
   return {
+    way: options.way ?? 'scored',
+    until: options.until ?? null,
     drill,
     snapshot,
     aid,

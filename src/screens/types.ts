@@ -56,8 +56,21 @@ export interface Taken {
   readonly inHand: string | null;
 }
 
+/** How a drill is taken: for its score, as an exam with seed and time set, or as practice beside a scored one. */
+export type Way = 'scored' | 'exam' | 'practice';
+
+/** What an instructor sets for an exam. */
+export interface Exam {
+  readonly seed: number;
+  /** Minutes of the drill's clock; when they are over the drill ends where it stands. */
+  readonly minutes: number;
+}
+
 /** A drill on the screen: the snapshot, and what belongs to the view alone. */
 export interface Playing {
+  readonly way: Way;
+  /** Minute at which the drill ends by itself; null: never. */
+  readonly until: number | null;
   readonly drill: Drill;
   readonly snapshot: ReadonlySignal<Snapshot>;
   readonly aid: Signal<Aid>;
@@ -93,7 +106,11 @@ export interface Desk {
   readonly keptDrill: ReadonlySignal<null | { readonly title: string; readonly acts: number; readonly ended: boolean }>;
   /** What went wrong last, in words. */
   readonly problem: Signal<string | null>;
-  take(offered: Offered): void;
+  take(offered: Offered, exam?: Exam): void;
+  /** Goes on from the drill on the screen as it stood after so many acts, as practice that is not kept. */
+  goOnFrom(acts: number): void;
+  /** Back from practice to the drill that it went on from. */
+  backToScored(): void;
   goOn(): void;
   forget(): void;
   openLog(file: File): Promise<void>;

@@ -1,21 +1,10 @@
 /** A debrief as plain text, for the command line and for print. */
-import type { Debrief, OrderLane } from './types.ts';
+import { laneWords } from './orderPicture.ts';
+import type { Debrief } from './types.ts';
 import { capital } from './words.ts';
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ['', title.toUpperCase(), ...lines];
-
-const at = (words: string, minute: number | null): readonly string[] =>
-  minute === null ? [] : [`${words} minute ${minute}`];
-
-const laneLine = ({ title, part, perceived, called, met, known }: OrderLane): string => {
-  const told = [
-    ...at('sign perceived', perceived),
-    ...at('called', called),
-    ...at(known ? 'work came near' : 'work came near, not yet known,', met),
-  ];
-  return `${title} (${part}): ${told.length === 0 ? 'never perceived, never met' : told.join(', ')}.`;
-};
 
 /** Lines of at most one sentence each, ending with the caution. */
 export const debriefText = (debrief: Debrief): string =>
@@ -42,7 +31,7 @@ export const debriefText = (debrief: Debrief): string =>
     ),
     ...section('What only looked wrong', debrief.lookAlikes),
     ...section('Job briefing', debrief.briefing),
-    ...section('Order', debrief.order.lanes.map(laneLine)),
+    ...section('Order', debrief.order.lanes.map(laneWords)),
     ...section(
       'Five parts',
       debrief.parts.flatMap(({ name, value, says }) => [

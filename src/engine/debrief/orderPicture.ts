@@ -57,3 +57,16 @@ export const orderPicture = (replay: Replay, score: Score): OrderPicture => {
     lanes,
   };
 };
+
+const at = (words: string, minute: number | null): readonly string[] =>
+  minute === null ? [] : [`${words} minute ${minute}`];
+
+/** A lane in words, one sentence. */
+export const laneWords = ({ title, part, perceived, called, met, known }: OrderLane): string => {
+  const told = [
+    ...at('sign perceived', perceived),
+    ...at('called', called),
+    ...at(known ? 'work came near' : 'work came near, not yet known,', met),
+  ];
+  return `${title} (${part}): ${told.length === 0 ? 'never perceived, never met' : told.join(', ')}.`;
+};

@@ -4,9 +4,19 @@ import { explain } from '../../engine/debrief/explain.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital } from '../words.ts';
+import { Explore } from './Explore.tsx';
 import { Exposures } from './Exposures.tsx';
 import { Hazards } from './Hazards.tsx';
+import type { Vantage } from './moments.ts';
+import { Order } from './Order.tsx';
 import { Timeline } from './Timeline.tsx';
+import { useExplorer } from './useExplorer.ts';
+
+const ways: Readonly<Record<Playing['way'], string>> = {
+  scored: 'Debrief',
+  exam: 'Debrief of an exam',
+  practice: 'Debrief of a practice run: the scored drill is kept apart',
+};
 
 const partNames: Readonly<Record<string, string>> = {
   recognition: 'Recognition',
@@ -55,12 +65,27 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
   }, []);
   const replay = useMemo(() => playing.drill.replay(), [score]);
   const debrief = useMemo(() => (score === null ? null : explain(replay, score, units)), [replay, score, units]);
+  const explorer = useExplorer(replay.steps.length);
   if (debrief === null) throw new Error('a debrief without a score');
+  const show = (): void => {
+    const heading = document.getElementById('explore');
+    heading?.scrollIntoView({ block: 'start' });
+    heading?.focus({ preventScroll: true });
+  };
+  const jump = (vantage: Vantage): void => {
+    explorer.jump(vantage);
+    show();
+  };
+  const to = (acts: number): void => {
+    explorer.to(acts);
+    show();
+  };
+  const isPractice = playing.way === 'practice';
   return (
     <main class="desk">
       <article class="sheet paper debrief">
         <header class="letterhead">
-          <p class="meta">Debrief</p>
+          <p class="meta">{ways[playing.way]}</p>
           <h1 ref={top} tabIndex={-1}>
             {debrief.title}
           </h1>
@@ -94,16 +119,42 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
           <button type="button" class="primary" onClick={() => desk.tryAgain()}>
             Try again
           </button>
+          {isPractice && (
+            <button type="button" onClick={() => desk.backToScored()}>
+              Back to the scored drill
+            </button>
+          )}
           <button type="button" onClick={() => desk.saveLog()}>
             Save the log
+          </button>
+          <button type="button" onClick={() => print()}>
+            Print
           </button>
           <button type="button" onClick={() => desk.leave()}>
             Back to the start
           </button>
         </p>
-        <Timeline rows={debrief.timeline} world={replay.start} />
-        <Hazards cards={debrief.hazards} lookAlikes={debrief.lookAlikes} />
+        <Explore
+          desk={desk}
+          replay={replay}
+          debrief={debrief}
+          explorer={explorer}
+          goOn={playing.way === 'exam' ? null : (acts) => desk.goOnFrom(acts)}
+        />
+        <Timeline rows={debrief.timeline} world={replay.start} to={to} />
+        <Hazards cards={debrief.hazards} lookAlikes={debrief.lookAlikes} jump={jump} />
         <Exposures debrief={debrief} world={replay.start} />
+        <Order order={debrief.order} title={debrief.title} />
+        {debrief.briefing.length > 0 && (
+          <section aria-labelledby="briefed">
+            <h2 id="briefed">Job briefing</h2>
+            <ul>
+              {debrief.briefing.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </section>
+        )}
         <section aria-labelledby="judged">
           <h2 id="judged">How it was judged</h2>
           {['recognition', 'order', 'control', 'exposure', 'service'].map((name) => (
@@ -120,7 +171,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         </details>
         <p class="fine">
           World <code>{score?.worldHash}</code>, engine <code>{score?.engine}</code>. The saved log replays to this
-          score.
+          score. {debrief.judgedBy}
         </p>
         <p class="fine">{debrief.caution}</p>
       </article>

@@ -1,6 +1,7 @@
 /** Every hazard's cause: found or missed, from where it could have been made out, what it can do, what holds it. */
 import type { HazardCard } from '../../engine/debrief/types.ts';
 import { capital } from '../words.ts';
+import type { Vantage } from './moments.ts';
 import { Severity } from './Severity.tsx';
 
 const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) =>
@@ -15,7 +16,30 @@ const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) =>
     </>
   );
 
-const Card = ({ card }: { card: HazardCard }) => (
+const Places = ({ card, jump }: { card: HazardCard; jump: (vantage: Vantage) => void }) => (
+  <>
+    <h3>{card.found ? 'Could be made out' : 'Could have been made out'}</h3>
+    <ul class="places">
+      {card.places.map(({ stand, aid, words }) => (
+        <li key={words}>
+          <span>{words}</span>
+          {stand !== null && aid !== null && (
+            <button
+              type="button"
+              class="not-printed"
+              aria-label={`Go there and look: ${words}`}
+              onClick={() => jump({ stand, aid, part: card.on })}
+            >
+              Go there and look
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  </>
+);
+
+const Card = ({ card, jump }: { card: HazardCard; jump: (vantage: Vantage) => void }) => (
   <details class="card">
     <summary>
       <span class={`stamp ${card.found ? 'found' : 'missed'}`}>{card.found ? 'Found' : 'Missed'}</span>{' '}
@@ -24,14 +48,20 @@ const Card = ({ card }: { card: HazardCard }) => (
         {card.when} {card.found ? '' : card.couldBeSeen[0]}
       </span>
     </summary>
-    <Lines title={card.found ? 'Could be made out' : 'Could have been made out'} lines={card.couldBeSeen} />
+    <Places card={card} jump={jump} />
     <Lines title="What it can do" lines={card.wouldDo} />
     <Lines title="What holds it" lines={card.controls} />
     <p class="fine">Source: {card.rule}</p>
   </details>
 );
 
-export const Hazards = ({ cards, lookAlikes }: { cards: readonly HazardCard[]; lookAlikes: readonly string[] }) => (
+export interface HazardsProps {
+  readonly cards: readonly HazardCard[];
+  readonly lookAlikes: readonly string[];
+  readonly jump: (vantage: Vantage) => void;
+}
+
+export const Hazards = ({ cards, lookAlikes, jump }: HazardsProps) => (
   <section aria-labelledby="hazards">
     <h2 id="hazards">
       Hazards{' '}
@@ -39,8 +69,9 @@ export const Hazards = ({ cards, lookAlikes }: { cards: readonly HazardCard[]; l
         {cards.filter(({ found }) => found).length} of {cards.length} found
       </span>
     </h2>
+    {cards.length === 0 && <p>Nothing here could hurt anybody beyond the work itself.</p>}
     {cards.map((card) => (
-      <Card key={card.cause} card={card} />
+      <Card key={card.cause} card={card} jump={jump} />
     ))}
     {lookAlikes.length > 0 && (
       <>

@@ -1,4 +1,4 @@
-/** What happened, by the clock; looks can be left out to see the rest. */
+/** What happened, by the clock; looks can be left out to see the rest, and each row is a way to its moment. */
 import { useState } from 'preact/hooks';
 import type { TimelineRow } from '../../engine/debrief/types.ts';
 import type { World } from '../../engine/world/types.ts';
@@ -13,7 +13,13 @@ const marks: Readonly<Record<TimelineRow['kind'], string>> = {
 
 const isLook = ({ kind, words }: TimelineRow): boolean => kind === 'act' && words.startsWith('looked at');
 
-export const Timeline = ({ rows, world }: { rows: readonly TimelineRow[]; world: World }) => {
+export interface TimelineProps {
+  readonly rows: readonly TimelineRow[];
+  readonly world: World;
+  readonly to: (acts: number) => void;
+}
+
+export const Timeline = ({ rows, world, to }: TimelineProps) => {
   const [looks, setLooks] = useState(false);
   const shown = rows.filter((row) => looks || !isLook(row));
   return (
@@ -28,7 +34,14 @@ export const Timeline = ({ rows, world }: { rows: readonly TimelineRow[]; world:
       <ol>
         {shown.map((row, index) => (
           <li key={index} class={row.kind}>
-            <time>{clockAt(world, row.minute)}</time>
+            <button
+              type="button"
+              class="at"
+              aria-label={`Go to ${clockAt(world, row.minute)}: ${row.words}`}
+              onClick={() => to(row.step + 1)}
+            >
+              <time>{clockAt(world, row.minute)}</time>
+            </button>
             <span>
               {marks[row.kind] && <b class="mark">{marks[row.kind]}</b>} {capital(row.words)}
             </span>
