@@ -9,18 +9,10 @@
 import { repairKinds } from '../catalogue/repairs.ts';
 import { nextUniform } from '../math/random.ts';
 import { restHeight } from '../mechanics/looseConductor.ts';
-import {
-  endsAt,
-  hasFallen,
-  isTie,
-  type LooseRun,
-  looseRuns,
-  runWithout,
-  type SpanEnd,
-} from '../mechanics/looseRuns.ts';
+import { endsAt, hasFallen, isTie, type LooseRun, looseRuns, runWithout } from '../mechanics/looseRuns.ts';
+import { liftAt, withEnd, withEnds } from '../mechanics/spanEnds.ts';
 import { vergeOhms } from '../standards/groundContact.ts';
 import { format } from '../units/formatQuantity.ts';
-import type { Metres } from '../units/quantities.ts';
 import { findPart } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 import { event } from './kind.ts';
@@ -36,23 +28,6 @@ interface Happening {
 }
 
 const still = (world: World): Happening => ({ world, events: [] });
-
-/** The span with one end at another height, held or not. */
-function withEnd({ part, end }: SpanEnd, height: Metres, position: string, groundOhms: number): Part {
-  const place = end === 'a' || part.end === null ? part.at : part.end;
-  const moved = [place[0], place[1], height] as const;
-  const placed = end === 'a' ? { at: moved } : { end: moved };
-  const values = position === 'ground' ? { ...part.values, groundOhms } : part.values;
-  return { ...part, ...placed, values, state: { ...part.state, [`${end}-end`]: position } };
-}
-
-/** Each end changed; a span that both ends belong to is changed twice. */
-const withEnds = (world: World, ends: readonly SpanEnd[], change: (end: SpanEnd) => Part): World => ({
-  ...world,
-  parts: world.parts.map((part) =>
-    ends.filter((end) => end.part.id === part.id).reduce((sofar, { end }) => change({ part: sofar, end }), part),
-  ),
-});
 
 /** Lets the conductor down to where it rests. */
 function letDown(world: World, { tie, over, at }: LooseRun): Happening {
@@ -72,12 +47,6 @@ function letDown(world: World, { tie, over, at }: LooseRun): Happening {
     world: withEnds(world, ends, (end) => withEnd(end, height, position, ohms)),
     events: [event('fell', tie.id, words)],
   };
-}
-
-/** Puts the conductor back on what the tie ties it to. */
-export function liftAt(world: World, tie: Part): World {
-  const ends = endsAt(world, tie).filter(hasFallen);
-  return withEnds(world, ends, (end) => withEnd(end, tie.at[2], 'held', 0));
 }
 
 /** The tie nearest to a part of its pole that a conductor is taken off for. */

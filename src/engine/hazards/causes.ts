@@ -7,6 +7,8 @@
  * other.
  */
 import { faultKind } from '../catalogue/faults.ts';
+import { endsAt, hasFallen } from '../mechanics/looseRuns.ts';
+import { liftAt } from '../mechanics/spanEnds.ts';
 import { faultsOf, toolById, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
@@ -20,8 +22,15 @@ type Worlds = readonly [World, World];
 const isDate = ({ kind }: LaidFault): boolean =>
   faultKind(kind).signs.some(({ sense, by }) => sense === 'read' && by === 'read-tag');
 
+/** A tie that had not let go would still hold what has come down off it. */
+function tiedAgain(world: World, fault: LaidFault): World {
+  if (faultKind(fault.kind).mechanical?.supports === undefined) return world;
+  const tie = world.parts.find(({ faults }) => faults.some(({ id }) => id === fault.id));
+  return tie === undefined || endsAt(world, tie).every((end) => !hasFallen(end)) ? world : liftAt(world, tie);
+}
+
 function without(world: World, fault: LaidFault): World {
-  const without = withoutFault(world, fault.id);
+  const without = withoutFault(tiedAgain(world, fault), fault.id);
   // A tool's fault leaves the parts the very same, and what was derived from them stands.
   const cleared = without.parts.every((part, i) => part === world.parts[i])
     ? { ...without, parts: world.parts }

@@ -5,6 +5,7 @@
  * a tenth of the height (estimate; rules of thumb differ). Crew wear hats, the public wears none.
  */
 import { distance } from '../math/vec3.ts';
+import { fallEnergy, helmetJoules } from '../standards/droppedObject.ts';
 import type { Metres } from '../units/quantities.ts';
 import { standById } from '../world/edit.ts';
 import type { Person, World } from '../world/types.ts';
@@ -15,8 +16,6 @@ import { isTruckHeld, truckVolts } from './truckTouch.ts';
 import type { Reach } from './types.ts';
 
 const TOOL_KG = 1;
-const GRAVITY = 9.81;
-const HAT_JOULES = 54;
 const AT_TRUCK: Metres = 3;
 const crew: readonly Person['role'][] = ['trainee', 'second', 'foreman', 'flagger'];
 
@@ -45,8 +44,8 @@ const acrossTo = ([x, y]: Reach['at'], other: Reach): Metres => distance([x, y, 
 function beneath(reach: Reach, other: Reach, person: Person): readonly Meeting[] {
   const height = reach.at[2] + 1 - other.at[2];
   if (!reach.works || !reach.aloft || other.aloft || acrossTo(reach.at, other) > 3 + height / 10) return [];
-  const joules = TOOL_KG * GRAVITY * height;
-  const fatal = isPublic(person) && joules >= HAT_JOULES;
+  const joules = fallEnergy(TOOL_KG, height);
+  const fatal = isPublic(person) && joules >= helmetJoules;
   const quantities = [
     { name: 'height of fall', value: height, unit: 'm' },
     { name: 'energy of a tool of 1 kg', value: joules, unit: 'J' },

@@ -1,8 +1,8 @@
 /**
  * What can come down on somebody. A pole that does not hold what bends it, nobody on it (mechanics/poleBending.ts), may go
  * at any moment: within its height round its foot is its fall zone (geometry). A piece that a fault has loosened falls
- * about straight, onto whoever is below it: energy by standards/droppedObject.ts, fatal beyond what a helmet is tested
- * with. Wood of 750 kg/m3 (treated southern pine, from memory); how far a piece is thrown aside is an estimate. Left out:
+ * about straight, onto whoever is below it: energy by standards/droppedObject.ts, fatal beyond what a hard hat is
+ * tested with. Wood of 750 kg/m3 (treated southern pine, from memory); how far a piece is thrown aside is an estimate. Left out:
  * which way the pole goes, conductors that hold it back or that it brings along (drop.ts), what hits the pole first.
  */
 import { faultKind } from '../catalogue/faults.ts';
@@ -117,8 +117,8 @@ function byPiece(reach: Reach, world: World, part: Part): readonly Meeting[] {
       potentiallyFatal: severity === 'fatal',
       quantities,
       now: quantities,
-      limit: severity === 'fatal' ? '49 J: what a helmet is tested with' : '40 J: an injury is to be expected',
-      source: 'EN 397; DROPS work group, dropped object calculator',
+      limit: severity === 'fatal' ? '54 J: what a hard hat is tested with' : '40 J: an injury is to be expected',
+      source: 'ANSI/ISEA Z89.1 (from memory); DROPS work group, dropped object calculator',
       measure: energy,
       measureNow: energy,
       words: `From there ${what} can come down.`,

@@ -1,16 +1,16 @@
 /**
- * What something that comes down carries: E = m g h to the ground, the wearer's height not subtracted, as the calculators
- * for dropped objects take it (DROPS work group: from 40 J an injury that must be recorded, helmet worn). An industrial
- * helmet is tested with 5 kg from 1 m, 49 J (EN 397:2012 6.6; figure from memory, as in EN 812's like test); beyond that
- * nothing says that it suffices. Left out: shape, where it strikes, air.
+ * What something that comes down carries: E = m g h to the ground, the wearer's height not subtracted, as the calculator of
+ * the DROPS work group takes it (from 40 J an injury that must be recorded, helmet worn). A hard hat is tested with 8 lb
+ * from 5 ft, about 54 J (ANSI/ISEA Z89.1, from memory; EN 397 takes 49 J); beyond that nothing says that it suffices. Left
+ * out: shape, where it strikes, air.
  */
 import type { Joules, Kilograms, Metres } from '../units/quantities.ts';
 import { gravity } from './sag.ts';
 
 /** From here an injury is to be expected. */
 export const recordableJoules: Joules = 40;
-/** What a helmet is tested with. */
-export const helmetJoules: Joules = 5 * gravity * 1;
+/** What a hard hat is tested with: 8 lb from 5 ft. */
+export const helmetJoules: Joules = 8 * 0.45359237 * gravity * 5 * 0.3048;
 
 /** Energy of a mass that has fallen so far. */
 export const fallEnergy = (mass: Kilograms, height: Metres): Joules => mass * gravity * height;

@@ -94,6 +94,8 @@ describe('striking a pole whose tie is lost', () => {
     const [up] = seeds.filter((seed) => !fell(done(seeded(world, seed), strike).events));
     if (down === undefined || up === undefined) throw new Error('both must happen');
     for (const exposure of judged(up)) expect(judged(down)).toContainEqual(exposure);
+    const found = done(seeded(world, down), strike).exposures.find(({ hazard }) => hazard === 'drop:p2.tie');
+    expect(found?.causes).toEqual(['one']);
   });
 });
 

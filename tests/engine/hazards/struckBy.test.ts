@@ -72,7 +72,7 @@ describe('a piece that may come down', () => {
   const hung = withPart(only(model('wye-bank')), 'p2.cutout-b', { faults: [laid('fuse-tube-hung', {}, null, 'hung')] });
   const below = { ...at(hung, 'p2.butt') };
 
-  test('falls on who stands below it with m g h, fatal beyond the 49 J of a helmet test', () => {
+  test('falls on who stands below it with m g h, fatal beyond the 54 J of a hat test', () => {
     const [exposure] = struck(below, hung);
     const height = partById(hung, 'p2.cutout-b').at[2];
     expect(value(exposure, 'energy of the tube')).toBeCloseTo(1.5 * gravity * height, 6);
