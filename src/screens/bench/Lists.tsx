@@ -6,6 +6,7 @@ import type { Part, PointId, World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import { amperesOn, type Bench, devicesOn, refusal } from './bench.ts';
 import { ampsOf, groupWords, liveWords, touchOf, voltsOf } from './benchWords.ts';
+import { boltedFault } from './faultWords.ts';
 import { groupBy } from './groupBy.ts';
 import { type BenchActions, Faults, Positions } from './Strip.tsx';
 
@@ -102,6 +103,8 @@ export const Grounds = ({ bench, actions, join }: GroundsProps) => {
   );
 };
 
+const faultCell = (amperes: number | null): string => (amperes === null ? 'the neutral itself' : ampsOf(amperes));
+
 export const Points = ({ bench }: { bench: Bench }) => {
   const { world, solution } = bench;
   const places = groupBy(solution.points, ({ point }) =>
@@ -117,12 +120,13 @@ export const Points = ({ bench }: { bench: Bench }) => {
             <th scope="col">Live</th>
             <th scope="col">A touch draws</th>
             <th scope="col">What that does</th>
+            <th scope="col">A bolted fault drives</th>
           </tr>
         </thead>
         {[...places].map(([place, own]) => (
           <tbody key={place}>
             <tr>
-              <th scope="rowgroup" colSpan={5}>
+              <th scope="rowgroup" colSpan={6}>
                 {capital(place)}
               </th>
             </tr>
@@ -137,6 +141,7 @@ export const Points = ({ bench }: { bench: Bench }) => {
                 </td>
                 <td>{ampsOf(state.throughKilohm)}</td>
                 <td>{touchOf(state).words}</td>
+                <td data-head="A bolted fault drives ">{faultCell(boltedFault(world, state.point))}</td>
               </tr>
             ))}
           </tbody>

@@ -10,6 +10,7 @@ import { capital } from '../words.ts';
 import { amperesIn, type Bench, electricalFaults, isBare, isClosed, readBus } from './bench.ts';
 import { ampsOf, busName, edgeName, groupWords, liveWords, stateWords, touchOf, voltsOf } from './benchWords.ts';
 import type { Bus, CircuitGraph, Edge } from './circuitGraph.ts';
+import { faultWords } from './faultWords.ts';
 
 export interface BenchActions {
   readonly put: (part: string, state: Part['state']) => void;
@@ -86,7 +87,7 @@ const BusStrip = ({
             ? `, held by ${worst.sources.map((group) => groupWords(bench.world, group)).join(' and by ')}`
             : ''}
           . A touch, hand to feet through 1 kΩ, draws {ampsOf(worst.throughKilohm)}:{' '}
-          <strong>{touchOf(worst).words}</strong>.
+          <strong>{touchOf(worst).words}</strong>. {faultWords(bench.world, worst.point)}
         </p>
       </div>
       <div class="buttons">

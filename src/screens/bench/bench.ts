@@ -100,6 +100,8 @@ export const otherWay = (world: World, edge: Edge): Part['state'] | null => {
 export const amperesIn = ({ world, solution }: Pick<Bench, 'world' | 'solution'>, edge: Edge): number => {
   if (edge.fault !== null && edge.symbol === 'leak' && !isClosed(world, edge)) return 0;
   if (edge.windings.length > 0) {
+    const present = branchesOf(partById(world, edge.part)).some(({ name }) => name === edge.branches[0]);
+    if (!present) return 0;
     const id = elementId(edge.part, edge.branches[0] ?? '');
     return Math.max(...edge.windings.map((winding) => solution.network.worstCurrent(id, winding)));
   }

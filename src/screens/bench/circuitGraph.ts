@@ -165,7 +165,7 @@ export const graphOf = (world: World): CircuitGraph => {
       id,
       had
         ? { ...had, branches: [...had.branches, branch], windings: [...had.windings, ...draft.windings] }
-        : { ...draft, id, from, to, branches: [branch] },
+        : { ...draft, owner: draft.owner ?? sharedOwner(from, to), id, from, to, branches: [branch] },
     );
   }
   return withBuses(parts, acrossOnly(parts, [...edges.values()]), joints, unions);
@@ -203,6 +203,10 @@ const acrossOnly = (parts: readonly Part[], edges: readonly Edge[]): readonly Ed
     return [now ?? (edge.owner === null && edge.symbol !== 'line' ? { ...edge, owner: ownerOfNet(edge.from) } : edge)];
   });
 };
+
+/** Whose both ends are: a bond of something that runs from pole to pole belongs to the pole where it is made. */
+const sharedOwner = (from: string, to: string): string | null =>
+  to !== EARTH && ownerOfNet(from) === ownerOfNet(to) ? ownerOfNet(from) : null;
 
 const withBuses = (parts: readonly Part[], edges: readonly Edge[], joints: Unions, unions: Unions): CircuitGraph => {
   const tied = new Set(edges.flatMap(({ from, to }) => [from, to]));

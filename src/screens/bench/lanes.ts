@@ -142,9 +142,16 @@ const isTaken = (lane: readonly Hung[], level: number, levels: Levels): boolean 
 const seated = (block: Block, graph: CircuitGraph, levels: Levels): Block => {
   const hangs = new Set(block.lanes.flat().flatMap(({ upper, lower }) => [upper, lower]));
   const idle = graph.buses.filter(({ id, owner }) => owner === block.id && !hangs.has(id));
-  const free = idle.map(({ id }) => block.lanes.findIndex((lane) => !isTaken(lane, levels.get(id) ?? 0, levels)));
-  const lanes = free.includes(-1) ? [...block.lanes, []] : block.lanes;
-  const seats = new Map(idle.map(({ id }, at) => [id, free[at] === -1 ? lanes.length - 1 : (free[at] ?? 0)]));
+  const lanes = [...block.lanes];
+  const seats = new Map<string, number>();
+  const sitsAt = (lane: number, level: number): boolean =>
+    [...seats].some(([bus, at]) => at === lane && (levels.get(bus) ?? 0) === level);
+  for (const { id } of idle) {
+    const level = levels.get(id) ?? 0;
+    const free = lanes.findIndex((lane, at) => !isTaken(lane, level, levels) && !sitsAt(at, level));
+    if (free < 0) lanes.push([]);
+    seats.set(id, free < 0 ? lanes.length - 1 : free);
+  }
   return { ...block, lanes, seats };
 };
 

@@ -8,7 +8,8 @@ import { settle } from '../../../src/engine/circuit/settle.ts';
 import { solveCircuit } from '../../../src/engine/circuit/solveCircuit.ts';
 import { partById, withPart } from '../../../src/engine/world/edit.ts';
 import { BenchPage } from '../../../src/screens/bench/BenchPage.tsx';
-import { voltsOf } from '../../../src/screens/bench/benchWords.ts';
+import { ampsOf, voltsOf } from '../../../src/screens/bench/benchWords.ts';
+import { boltedFault } from '../../../src/screens/bench/faultWords.ts';
 import { button, doing, press } from '../show.tsx';
 import { offered, quarryRoad, worldOf } from './scene.ts';
 
@@ -153,6 +154,15 @@ describe('the one-line bench', () => {
       points.map(({ point }) => point),
     );
     for (const state of points) expect(row(state.point)[2]?.startsWith('live')).toBe(state.live);
+  });
+
+  test('says of every point what a bolted fault to its neutral drives', () => {
+    expect(row('p1.tap-cutout/top')[5]).toBe('850 A');
+    const amperes = boltedFault(start, 'p2.transformer/h1');
+    expect(row('p2.transformer/h1')[5]).toBe(ampsOf(amperes ?? Number.NaN));
+    expect(row('p2.neutral-spool/neutral')[5]).toBe('the neutral itself');
+    click(inDrawing('[data-bus="p1.main"]'));
+    expect(root.querySelector('.chosen-thing .reading')?.textContent).toContain('to the neutral drives 850 A');
   });
 
   test('goes back when asked, and says what to do without scenarios', () => {
