@@ -1,6 +1,7 @@
 /** Every check that needs no other program, in the order of the report. */
 import { approachChecks } from './approachChecks.ts';
 import { arcChecks } from './arcChecks.ts';
+import { asymmetryChecks } from './asymmetryChecks.ts';
 import { bodyChecks } from './bodyChecks.ts';
 import { equipmentChecks } from './equipmentChecks.ts';
 import { fuseChecks } from './fuseChecks.ts';
@@ -31,6 +32,7 @@ export const allChecks: readonly Check[] = [
   ...arcChecks,
   ...groundChecks,
   ...groundingChecks,
+  ...asymmetryChecks,
   ...approachChecks,
   ...spanChecks,
   ...poleChecks,

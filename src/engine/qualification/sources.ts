@@ -10,6 +10,8 @@ export const sources = {
   mil419: 'MIL-HDBK-419A vol. I, 2.8.1',
   mil1025: 'MIL-HDBK-1025/10, Table 3',
   f855: 'ASTM F855 Table 1, as reproduced in Encyclopedia of Grounding (CA09040E), page 38',
+  f855h: 'ASTM F855, high-asymmetry (H) ratings, as reproduced in Encyclopedia of Grounding (CA09040E), page 38',
+  ieee80Tables: 'IEEE Std 80-2000, Tables 3 and 4 (page image text)',
   handbook: 'Encyclopedia of Grounding (CA09040E), page 61, worksite remote from grounds',
   opendss: 'OpenDSS, default TCC_Curve objects (klink, tlink, a, d, uv1547, ov1547)',
   opendssRecloser: 'OpenDSS manual, Recloser object, defaults of Shots and RecloseIntervals',

@@ -29,7 +29,7 @@ const spoilt: readonly (readonly [module: string, model: string, exports: readon
   ['recloser', 'recloser', ['recloserTrip', 'recloserSequence', 'timeFed', 'lockoutTime']],
   ['inverter', 'inverter', ['voltageTrip', 'inverterFault', 'inverterInto', 'timeOnIsland', 'equivalentSource']],
   ['generator', 'generator', ['firstCycleFault', 'sustainedFault']],
-  ['groundingCable', 'grounding cable', ['withstandCurrent', 'meltingCurrent']],
+  ['groundingCable', 'grounding cable', ['withstandCurrent', 'meltingCurrent', 'asymmetricRating', 'decrementFactor']],
   ['workerVoltage', 'worker voltage', ['equipotential', 'groundsTowardSource', 'groundsBeyondWorker', 'remoteEarth']],
   ['lineImpedance', 'line impedance', ['selfImpedance', 'mutualImpedance']],
   ['inducedVoltage', 'induced voltage', ['potentialCoefficient', 'inducedVolts', 'inducedTouch']],

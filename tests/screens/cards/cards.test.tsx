@@ -147,6 +147,20 @@ describe('protective grounds', () => {
     expect(answer('Smallest cable')).toBe(cable);
   });
 
+  // H ratings, X/R 30, 15 cycles: 68 kA for 350 kcmil, under the 74 of Table 1; none beyond 15 cycles.
+  test.each([
+    ['70 kA', '15 cycles', 'low', '350 kcmil'],
+    ['70 kA', '15 cycles', 'high', 'none listed: by engineering'],
+    ['14 kA', '15 cycles', 'high', '#2'],
+    ['14 kA', '30 cycles', 'high', 'none listed: by engineering'],
+  ])('%s for %s with X/R %s takes %s', (fault, time, ratio, cable) => {
+    open('grounds');
+    type(field('Fault current at the worksite'), fault);
+    type(field('Clearing time'), time);
+    pick('X/R there', ratio);
+    expect(answer('Smallest cable')).toBe(cable);
+  });
+
   test('says where the table ends', () => {
     open('grounds');
     type(field('Clearing time'), '1 s');
