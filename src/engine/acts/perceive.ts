@@ -1,9 +1,8 @@
 /**
- * What enters knowledge without being asked for: sounds loud enough above the background, marks so strong that nobody
- * overlooks them, and sounds that stop. Everything fainter takes listening or looking.
+ * What enters knowledge without being asked for: sounds loud enough above the background, and sounds that stop. Everything
+ * fainter takes listening; every mark, however plain, takes a look, for a caption would find it for the trainee.
  */
 import { backgroundAt, heardFrom } from '../senses/heardFrom.ts';
-import { signsFrom } from '../senses/signsFrom.ts';
 import type { Heard } from '../senses/types.ts';
 import type { Decibels } from '../units/quantities.ts';
 import type { Knowledge, World } from '../world/types.ts';
@@ -11,8 +10,6 @@ import { event } from './kind.ts';
 import { onFoot, standHere } from './presence.ts';
 import type { WorldEvent } from './types.ts';
 
-/** Margin from which a sign is noticed unasked (senses/types.ts). */
-const noticed = 3;
 /** Decibels above the background from which a sound is noticed unasked (estimate). */
 const loud: Decibels = 6;
 
@@ -53,27 +50,6 @@ export function hear(world: World, which: 'loud' | 'all', before: World = world)
   return { world: after, events };
 }
 
-/** Strong marks from here into knowledge, as looks by eye that nobody asked for. */
-function see(world: World): Perceived {
-  const stand = standHere(world);
-  if (!stand || onFoot(world)) return { world, events: [] };
-  const known = (id: string): boolean =>
-    world.knowledge.looks.some((look) => look.stand === stand.id && look.seen.includes(id));
-  const fresh = signsFrom(world, stand.id, 'eyes').filter(
-    (sign) => sign.sense === 'see' && sign.perceived && sign.margin >= noticed && !known(sign.id),
-  );
-  if (fresh.length === 0) return { world, events: [] };
-  const { minute } = world.clock;
-  const looks: Knowledge['looks'] = [
-    ...world.knowledge.looks,
-    ...fresh.map((sign) => ({ part: sign.part, aid: 'eyes', stand: stand.id, minute, seen: [sign.id] })),
-  ];
-  return {
-    world: { ...world, knowledge: { ...world.knowledge, looks } },
-    events: fresh.map((sign) => event('seen', sign.part, sentence(sign.words))),
-  };
-}
-
 /** Sounds that were there before and are not any more, at the same stand. */
 function stopped(before: World, after: World): readonly WorldEvent[] {
   const [from, to] = [standHere(before), standHere(after)];
@@ -87,8 +63,7 @@ function stopped(before: World, after: World): readonly WorldEvent[] {
 /** What the trainee notices unasked once the act is done. */
 export function perceive(before: World, after: World): Perceived {
   const heard = hear(after, 'loud', before);
-  const seen = see(heard.world);
-  return { world: seen.world, events: [...stopped(before, after), ...heard.events, ...seen.events] };
+  return { world: heard.world, events: [...stopped(before, after), ...heard.events] };
 }
 
 /** Quarters of the scene by azimuth, from the load side on round by the field. */

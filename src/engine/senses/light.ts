@@ -40,7 +40,7 @@ const sightOf = (mark: Mark, distance: number, site: Site, aid: Aid): Sight => (
   visibility: site.visibilityM,
 });
 
-/** Made out from 1, noticed unasked from 3. */
+/** Made out from 1. */
 export const marginOf = (mark: Mark, distance: number, site: Site, aid: Aid): number => {
   const sight = sightOf(mark, distance, site, aid);
   return mark.shape === 'line' ? lineRatio(sight) : patchRatio(sight);

@@ -10,7 +10,7 @@ export interface Sign {
   readonly part: string;
   readonly sense: 'see' | 'hear';
   readonly perceived: boolean;
-  /** Margin: ≥ 1 perceived when looked at or listened for, ≥ 3 noticed unasked. */
+  /** Margin: ≥ 1 perceived when looked at or listened for. */
   readonly margin: number;
   /** Why not: 'other side', 'hidden', 'too small', 'too dark', 'fog', 'masked'; of the last light is asked first, then air. */
   readonly why: string | null;

@@ -19,9 +19,6 @@ export const handHeldPart: Fraction = 0.75;
 /** Light that binoculars pass (from memory). */
 export const binocularTransmission: Fraction = 0.85;
 
-/** Ratio from which a sign is noticed without looking for it (our proposal). */
-export const noticedRatio = 3;
-
 /** Angle in arcmin of a size at a distance, by the small-angle rule. */
 export const angularSize = (size: Metres, distance: Metres): number => (arcminPerRadian * size) / distance;
 

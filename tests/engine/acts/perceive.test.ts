@@ -8,6 +8,13 @@ describe('what is noticed unasked', () => {
     expect(off.events.map(({ words }) => words).join(' ')).toMatch(/Steady engine, from the (field|road) side\./);
   });
 
+  it('is no mark on anything, in whatever light', () => {
+    const noon = { ...onScene(), site: { ...onScene().site, skyLux: 20_000, visibilityM: 10_000, wetness: 0 } };
+    const there = done(noon, { act: 'go', to: 'p2.field' });
+    expect(there.events.filter(({ event }) => event === 'seen')).toEqual([]);
+    expect(there.world.knowledge.looks).toEqual([]);
+  });
+
   it('is not the buzz up the pole, which takes listening', () => {
     const listened = done(onScene(), { act: 'listen' });
     const before = onScene().knowledge.heard.map(({ sign }) => sign);
