@@ -5,7 +5,6 @@ import { placeOn, withoutFault, withPart, withPerson } from '../../src/engine/wo
 import type { World } from '../../src/engine/world/types.ts';
 import { materials } from '../../src/scene/materials/materials.ts';
 import { drawingOf } from '../../src/scene/pictures/drawWorld.ts';
-import { burnCourse } from '../../src/scene/pictures/marksOn.ts';
 import { propsOf } from '../../src/scene/pictures/props.ts';
 import { fogWorld } from './fogWorld.ts';
 
@@ -123,14 +122,6 @@ describe('signs on parts', () => {
       };
       expect(count(drawn(withoutFault(world, fault)))).not.toBe(count(drawing));
     }
-  });
-
-  it('grows a burn from metal to metal, always downward along its trunk', () => {
-    const course = burnCourse([1.57, 9.9], [0.8, 8.6], 5);
-    expect(course[0]?.[0]).toEqual([1.57, 9.9]);
-    expect(course.some(([, to]) => Math.abs(to[1] - 8.6) < 1e-9 && Math.abs(to[0] - 0.8) < 0.2)).toBe(true);
-    for (const [from, to] of course) expect(to[1]).toBeLessThan(from[1]);
-    expect(burnCourse([1.57, 9.9], [0.8, 8.6], 5)).toEqual(course);
   });
 });
 

@@ -1,12 +1,10 @@
 /** Marks that a laid fault or look-alike leaves on the surface of its part, in true size, on its side. */
 import { faultKind } from '../../engine/catalogue/faults.ts';
-import { sin } from '../../engine/math/elementary.ts';
-import { splitPoint } from '../../engine/world/edit.ts';
+import { type Spot, type TrackStep, trackCourse, trackEnd } from '../../engine/mechanics/trackCourse.ts';
 import type { LaidFault, Part } from '../../engine/world/types.ts';
 import { runOf } from '../hardware/markSurface.ts';
 import type { Mark, MarkKind } from '../hardware/marks.ts';
 import type { PartData } from '../hardware/types.ts';
-import { stream } from '../materials/noise.ts';
 import { seedOf } from './shared.ts';
 import { shownOf } from './showsAs.ts';
 import type { Around } from './types.ts';
@@ -15,53 +13,25 @@ const azimuths: Readonly<Record<string, number>> = { road: -Math.PI / 2, field: 
 
 const sideOf = (fault: LaidFault): number => azimuths[fault.side] ?? Math.PI / 2;
 
-type Spot = readonly [azimuth: number, z: number];
-type Step = readonly [Spot, Spot];
-
-/** A branching course from one spot of a pole to another: a walk drawn to its end, with side branches that lose themselves. */
-export const burnCourse = (from: Spot, to: Spot, seed: number): readonly Step[] => {
-  const next = stream(seed);
-  const out: Step[] = [];
-  const pieces = Math.max(8, Math.ceil(Math.abs(to[1] - from[1]) / 0.035));
-  const branch = (start: Spot, left: number, lean: number): void => {
-    let at = start;
-    for (let i = 0; i < left; i++) {
-      const then: Spot = [at[0] + lean * 0.1 + (next() - 0.5) * 0.16, at[1] - 0.012 - 0.03 * next()];
-      out.push([at, then]);
-      if (next() < 0.18) branch(then, Math.floor(left / 2), -lean);
-      at = then;
-    }
-  };
-  let at = from;
-  for (let i = 1; i <= pieces; i++) {
-    const t = i / pieces;
-    const straight = from[0] + (to[0] - from[0]) * t;
-    const loose = sin(Math.PI * t);
-    const then: Spot = [
-      straight + loose * ((next() - 0.5) * 0.22 + 0.16 * sin(9 * t)),
-      from[1] + (to[1] - from[1]) * t,
-    ];
-    out.push([at, then]);
-    if (next() < 0.3) branch(then, 3 + Math.floor(next() * 6), next() < 0.5 ? -1 : 1);
-    at = then;
-  }
-  return out;
-};
-
 type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 
 /** Height under the roof where the lowest bolt of a pole-top pin sits. */
 const PIN_FOOT = 0.46;
 
+// A course follows from fault and scenario alone, and grows slowly.
+const courses = new Map<string, readonly TrackStep[]>();
+
 const burn: MarkOf = (part, fault, around) => {
+  const { world } = around;
   const height = part.values.heightM ?? 10.36;
-  const goal = around.world.parts.find(({ id }) => id === (fault.to === null ? null : splitPoint(fault.to)?.[0]));
-  const bond = around.on(part.pole, 'ground-bond');
-  const end: Spot =
-    goal === undefined
-      ? [sideOf(fault), height - PIN_FOOT - 1.4]
-      : [Math.atan2(goal.at[1] - part.at[1], goal.at[0] - part.at[0]) + 0.08, (bond?.at[2] ?? height - 1.6) - 0.12];
   const start: Spot = [sideOf(fault), height - PIN_FOOT];
+  const named = trackEnd(world, part, fault);
+  const end: Spot =
+    named === null ? [sideOf(fault), start[1] - 1.4] : [named[0] + 0.08, Math.min(named[1], start[1] - 0.3)];
+  const seed = `${world.scenarioHash} ${fault.id}`;
+  const key = `${seed} ${start.join()} ${end.join()}`;
+  const segments = courses.get(key) ?? trackCourse(start, end, part.values.topRadiusM ?? 0.1, seed);
+  courses.set(key, segments);
   return {
     kind: 'burn',
     azimuth: sideOf(fault),
@@ -69,7 +39,7 @@ const burn: MarkOf = (part, fault, around) => {
     length: start[1] - end[1],
     width: 0.011,
     seed: seedOf(fault.id),
-    segments: burnCourse(start, end, seedOf(fault.id)),
+    segments,
   };
 };
 
