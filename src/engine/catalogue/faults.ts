@@ -7,16 +7,26 @@ import { crewFaults } from './faults/crew.ts';
 import { deviceFaults } from './faults/devices.ts';
 import { equipmentFaults } from './faults/equipment.ts';
 import { groundFaults } from './faults/ground.ts';
+import { hardwareFaults } from './faults/hardware.ts';
 import { insulationFaults } from './faults/insulation.ts';
+import { insulatorSights } from './faults/insulatorSights.ts';
+import { lineSights } from './faults/lineSights.ts';
 import { lookAlikes } from './faults/lookAlikes.ts';
+import { looseFaults } from './faults/loose.ts';
+import { lowSideFaults } from './faults/lowSide.ts';
 import { plainSights } from './faults/plainSights.ts';
 import { plantFaults } from './faults/plants.ts';
 import { poleFaults } from './faults/pole.ts';
+import { supportFaults } from './faults/poles.ts';
+import { porcelainFaults } from './faults/porcelain.ts';
 import { premisesFaults } from './faults/premises.ts';
 import { siteFaults } from './faults/site.ts';
+import { tankSights } from './faults/tankSights.ts';
+import { tankFaults } from './faults/tanks.ts';
 import { toolFaults } from './faults/tools.ts';
 import { trafficFaults } from './faults/traffic.ts';
 import { woodFaults } from './faults/wood.ts';
+import { woodSights } from './faults/woodSights.ts';
 import type { FaultKind } from './types.ts';
 
 export const faultKinds: readonly FaultKind[] = [
@@ -33,7 +43,17 @@ export const faultKinds: readonly FaultKind[] = [
   ...siteFaults,
   ...trafficFaults,
   ...crewFaults,
+  ...supportFaults,
+  ...hardwareFaults,
+  ...porcelainFaults,
+  ...tankFaults,
+  ...lowSideFaults,
+  ...looseFaults,
   ...lookAlikes,
+  ...woodSights,
+  ...insulatorSights,
+  ...lineSights,
+  ...tankSights,
   ...plainSights,
 ];
 

@@ -1,12 +1,6 @@
 /** Repair steps of line, pole, equipment and switches beyond those of a cracked insulator. Minutes are estimates. */
+import { step } from './repairStep.ts';
 import type { RepairKind } from './types.ts';
-
-const step = (more: Omit<RepairKind, 'by' | 'workers' | 'source'> & Partial<RepairKind>): RepairKind => ({
-  by: 'hand',
-  workers: 2,
-  source: 'common practice',
-  ...more,
-});
 
 /** Added to the repairs of the catalogue. */
 export const lineRepairs: readonly RepairKind[] = [

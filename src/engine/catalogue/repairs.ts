@@ -1,5 +1,7 @@
 /** Repair steps: what they need and what they mend. Minutes are estimates. */
+import { hardwareRepairs } from './hardwareRepairs.ts';
 import { lineRepairs } from './lineRepairs.ts';
+import { lowSideRepairs } from './lowSideRepairs.ts';
 import type { RepairKind } from './types.ts';
 
 export const repairKinds: readonly RepairKind[] = [
@@ -75,6 +77,8 @@ export const repairKinds: readonly RepairKind[] = [
     source: 'common practice',
   },
   ...lineRepairs,
+  ...hardwareRepairs,
+  ...lowSideRepairs,
 ];
 
 const byId = new Map(repairKinds.map((kind) => [kind.id, kind]));

@@ -299,6 +299,8 @@ export interface FaultKind {
     readonly to: string;
     readonly ohms: string;
     readonly credibleOhms: string;
+    /** It ends on another part: the scenario must say where. */
+    readonly elsewhere?: true;
     /** Metal that lies on the ground: no arc over a surface, but an electrode where it lies. */
     readonly soil?: true;
   }[];
@@ -339,6 +341,8 @@ export interface FaultKind {
   readonly tempting: readonly { readonly what: string; readonly why: string }[];
   /** How to tell it from what looks like it. */
   readonly tellApart: string;
+  /** Of a look-alike: conditions that are wrongly called for it. */
+  readonly mistakenFor?: readonly string[];
   readonly source: Source;
 }
 

@@ -45,7 +45,10 @@ const ownParts = (premises: ScenarioPremises, side: 1 | -1, on: On): readonly Pa
       ...lever(),
     ];
   }
-  const set = on('generator', own.kind, [x + 8.2, y + side * 2.4, 0], {
+  // One with its neutral switched is there to stay, and stands by the wall.
+  const place: Vec3 =
+    own.connection === 'neutral-transfer-switch' ? [x + 0.2, wall + side * 0.6, 0] : [x + 8.2, y + side * 2.4, 0];
+  const set = on('generator', own.kind, place, {
     state: { run: own.running ? 'running' : 'stopped' },
     values: { va: own.kva * 1000 },
     nets: setNets[own.connection] ?? {},

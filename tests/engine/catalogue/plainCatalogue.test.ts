@@ -8,6 +8,7 @@ import { plainCatalogue } from '../../../src/engine/catalogue/plainCatalogue.ts'
 import { faultsOf } from '../../../src/engine/world/edit.ts';
 import { root } from '../../../src/setup/run.mjs';
 import { built } from '../world/shuffled.ts';
+import { benchWith, cases } from './bench.ts';
 
 const folder = join(root, 'shared/catalogue');
 const file = join(folder, 'catalogue.json');
@@ -27,11 +28,13 @@ it('loses nothing on its way through JSON', () => {
 });
 
 /** Worlds of every scenario that is shipped or kept for tests, the bad ones apart. */
-const worlds = ['scenarios', 'tests/scenarios', 'tests/scenarios/models', 'tests/scenarios/people'].flatMap((place) =>
+const scenes = ['scenarios', 'tests/scenarios', 'tests/scenarios/models', 'tests/scenarios/people'].flatMap((place) =>
   readdirSync(join(root, place))
     .filter((name) => name.endsWith('.yaml') && !name.startsWith('bad-'))
     .map((name) => built(readFileSync(join(root, place, name), 'utf8'))),
 );
+
+const worlds = [...scenes, ...cases.map(benchWith)];
 
 it('each kind of component and fault occurs in a scenario', () => {
   const parts = worlds.flatMap((world) => world.parts);

@@ -29,7 +29,19 @@ const crossarm: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'burn-track', 'split-top', 'broken', 'loose'],
+  conditions: [
+    'sound',
+    'burn-track',
+    'split-top',
+    'broken',
+    'loose',
+    'arm-cracked',
+    'decayed',
+    'brace-loose',
+    'season-checks',
+    'growth',
+    'long-bolt',
+  ],
   source: 'common practice',
 };
 

@@ -105,7 +105,7 @@ const groundLead: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'cut', 'corroded', 'moulding-missing'],
+  conditions: ['sound', 'cut', 'corroded', 'moulding-missing', 'patina'],
   source: 'common practice',
 };
 
@@ -128,7 +128,7 @@ const groundRod: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'clamp-off', 'missing'],
+  conditions: ['sound', 'clamp-off', 'missing', 'loose', 'buried'],
   source: 'from memory',
 };
 

@@ -56,6 +56,7 @@ const guy: ComponentKind = {
     'anchor-pulled',
     'guard-missing',
     'insulator-missing',
+    'foreign-contact',
     'rusted',
     'rust-bloom',
     'within-tolerance',

@@ -53,7 +53,17 @@ const post: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over', 'polymer-cut', 'loose'],
+  conditions: [
+    'sound',
+    'cracked',
+    'chipped',
+    'contaminated',
+    'tracking',
+    'flashed-over',
+    'polymer-cut',
+    'loose',
+    'factory-seam',
+  ],
   mounting: { belowM: 0, outM: 0 },
   source: 'common practice',
 };

@@ -77,7 +77,19 @@ const phaseSpan: ComponentKind = {
       byState: fallenWords,
     },
   ],
-  conditions: ['sound', 'broken-strands', 'limb-on-line', 'low-sag', 'slack', 'off-insulator', 'live-by-backfeed'],
+  conditions: [
+    'sound',
+    'broken-strands',
+    'limb-on-line',
+    'low-sag',
+    'slack',
+    'off-insulator',
+    'live-by-backfeed',
+    'foreign-contact',
+    'overheated',
+    'armor-rods',
+    'splice-tight',
+  ],
   source: 'standards/conductors.ts',
 };
 
@@ -103,6 +115,7 @@ const serviceDrop: ComponentKind = {
   nets: { x1: 'x1', x2: 'x2', x3: 'x3', l1: 'l1', n: 'n', l2: 'l2' },
   points: { x2: [0, 0.2, 0], n: [0, 0, 0] },
   endPoints: ['n'],
+  states: { legs: ['straight', 'crossed'] },
   values: {
     ...lineValues,
     ohmsPerM: { ...lineValues.ohmsPerM, default: 0.9e-3 },
@@ -110,9 +123,10 @@ const serviceDrop: ComponentKind = {
   },
   branches: (part) => {
     const z = seriesOf(serviceDrop, part);
+    const [one, two] = isIn(part, 'legs', 'crossed') ? (['n', 'l1'] as const) : (['l1', 'n'] as const);
     return [
-      joint('leg-1', 'x1', 'l1', z),
-      joint('messenger', 'x2', 'n', z),
+      joint('leg-1', 'x1', one, z),
+      joint('messenger', 'x2', two, z),
       joint('leg-2', 'x3', 'l2', z),
       shunt('stray-1', 'l1', 'n', leakage(1e-9, 1e8)),
       shunt('stray-2', 'l2', 'n', leakage(1e-9, 1e8)),
@@ -128,7 +142,17 @@ const serviceDrop: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'insulation-worn', 'broken-strands', 'low-sag', 'open-neutral'],
+  conditions: [
+    'sound',
+    'insulation-worn',
+    'broken-strands',
+    'low-sag',
+    'open-neutral',
+    'slipping',
+    'miswired',
+    'foreign-contact',
+    'taped',
+  ],
   source: 'common practice',
 };
 

@@ -14,6 +14,7 @@ const generator: ComponentKind = {
   name: 'engine set',
   terminals: ['g1', 'g2', 'n', 'w1', 'w2'],
   nets: { g1: 'g1', g2: 'g2', n: 'n', w1: '$id.w1', w2: '$id.w2' },
+  points: { n: [0, 0, 0.5] },
   states: { run: ['running', 'stopped'], breaker: ['closed', 'open'] },
   values: {
     va: { default: 6500, dimension: 'apparentPower', doc: 'Rating' },

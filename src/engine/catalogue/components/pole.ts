@@ -53,6 +53,13 @@ const pole: ComponentKind = {
     'woodpecker-holes',
     'split-top',
     'leaning',
+    'heart-rot',
+    'set-shallow',
+    'spare-hole',
+    'old-staples',
+    'old-stub',
+    'growth',
+    'shadow',
   ],
   source: 'common practice',
 };
@@ -97,7 +104,19 @@ const pinInsulator: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over', 'loose-pin'],
+  conditions: [
+    'sound',
+    'cracked',
+    'chipped',
+    'contaminated',
+    'tracking',
+    'flashed-over',
+    'loose-pin',
+    'split-top',
+    'glaze-variation',
+    'factory-seam',
+    'droppings',
+  ],
   source: 'common practice',
 };
 
@@ -134,7 +153,7 @@ const deadendInsulator: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over'],
+  conditions: ['sound', 'cracked', 'chipped', 'contaminated', 'tracking', 'flashed-over', 'polymer-cut', 'chalking'],
   source: 'common practice',
 };
 
@@ -157,7 +176,7 @@ const tie: ComponentKind = {
       ],
     },
   ],
-  conditions: ['sound', 'tie-broken', 'rusted', 'loose'],
+  conditions: ['sound', 'tie-broken', 'rusted', 'loose', 'long-tails'],
   source: 'common practice',
 };
 
@@ -178,7 +197,7 @@ const neutralSpool: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'cracked', 'loose', 'open-neutral'],
+  conditions: ['sound', 'cracked', 'loose', 'open-neutral', 'broken', 'off-insulator'],
   source: 'common practice',
 };
 

@@ -37,7 +37,7 @@ const meter: ComponentKind = {
       ],
     },
   ],
-  conditions: ['sound', 'jaws-burned', 'seal-missing', 'live-by-backfeed'],
+  conditions: ['sound', 'jaws-burned', 'seal-missing', 'live-by-backfeed', 'damaged', 'fogged-glass'],
   othersMay: [
     {
       when: { position: 'pulled' },
@@ -199,8 +199,15 @@ const house: ComponentKind = {
       side: 'any',
       live: { between: ['bus1', 'n'], minVolts: 90, words: 'windows: lit from inside, curtains half drawn' },
     },
+    {
+      id: 'wall',
+      healthy: 'wall: boards down to the grass, a coiled garden hose on its hook',
+      size: 0.02,
+      offset: [-3, 0, 1],
+      side: 'any',
+    },
   ],
-  conditions: ['dark', 'lit', 'feeding-panel'],
+  conditions: ['dark', 'lit', 'feeding-panel', 'foreign-source'],
   source: 'common practice',
 };
 

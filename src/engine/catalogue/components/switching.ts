@@ -131,6 +131,9 @@ const cutout: ComponentKind = {
     'contacts-burned',
     'bracket-loose',
     'oversize-link',
+    'tracking',
+    'factory-seam',
+    'web',
   ],
   othersMay: [
     {
@@ -200,12 +203,15 @@ const arrester: ComponentKind = {
   id: 'arrester',
   name: 'arrester',
   equipment: true,
-  terminals: ['line', 'foot'],
-  nets: { line: 'top', foot: 'upper' },
-  points: { line: [0, 0, 0.26], foot: [0, 0, -0.1] },
+  terminals: ['line', 'base', 'foot'],
+  nets: { line: 'top', base: '$id.base', foot: 'upper' },
+  points: { line: [0, 0, 0.26], base: [0, 0, -0.04], foot: [0, 0, -0.1] },
   values: { blockOhms: { default: 3e9, dimension: 'resistance', doc: 'Healthy blocks at line voltage' } },
   words: { body: { default: 'polymer', doc: 'What its housing is made of', allowed: ['porcelain', 'polymer'] } },
-  branches: (part) => [shunt('blocks', 'line', 'foot', leakage(25e-12, valueIn(arrester, part, 'blockOhms')))],
+  branches: (part) => [
+    shunt('blocks', 'line', 'base', leakage(25e-12, valueIn(arrester, part, 'blockOhms'))),
+    joint('disconnector', 'base', 'foot'),
+  ],
   solids: () => [upright(-0.08, 0.24, 0.05)],
   features: [
     {
@@ -224,7 +230,7 @@ const arrester: ComponentKind = {
       side: 'any',
     },
   ],
-  conditions: ['sound', 'disconnector-operated', 'cracked', 'failed', 'lead-off'],
+  conditions: ['sound', 'disconnector-operated', 'cracked', 'failed', 'lead-off', 'factory-seam'],
   mounting: { belowM: 0.65, outM: 0.34 },
   source: 'common practice',
 };

@@ -18,6 +18,10 @@ const ratingsOf = (part: PartView) => {
   return { rating, ratings };
 };
 
+/** Taps of 2.5 % and a dual-voltage switch (common practice): primary turns against those of the rated volts. */
+const taps = ['rated', 'lowest', 'highest', 'half'] as const;
+const ratio: Readonly<Record<string, number>> = { lowest: 0.95, highest: 1.05, half: 0.5 };
+
 const transformer: ComponentKind = {
   ...plain,
   id: 'transformer',
@@ -37,9 +41,10 @@ const transformer: ComponentKind = {
     primaryVolts: { default: 7200, dimension: 'voltage', doc: 'Rated volts of the primary winding' },
     halfVolts: { default: 120, dimension: 'voltage', doc: 'Rated volts of each half of the secondary' },
   },
+  words: { tap: { default: 'rated', doc: 'Tap that is set, or the other voltage of its switch', allowed: taps } },
   branches: (part) => {
     const { rating, ratings } = ratingsOf(part);
-    const primary = valueIn(transformer, part, 'primaryVolts');
+    const primary = valueIn(transformer, part, 'primaryVolts') * (ratio[part.words.tap ?? ''] ?? 1);
     const half = valueIn(transformer, part, 'halfVolts');
     const { z0, z1, z2 } = interlacedSplit(rating, primary, half, ratings);
     return [
@@ -85,8 +90,30 @@ const transformer: ComponentKind = {
       offset: [0, -0.25, 0.28],
       side: 'any',
     },
+    {
+      id: 'plate',
+      healthy:
+        'plate: volts and size stamped on it, pointer of the switch at the volts of the line, as far as made out',
+      size: 0.008,
+      offset: [0, -0.24, 0],
+      side: 'any',
+    },
   ],
-  conditions: ['sound', 'leaking', 'bulged', 'bushing-cracked', 'overheated', 'backfed'],
+  conditions: [
+    'sound',
+    'leaking',
+    'bulged',
+    'bushing-cracked',
+    'overheated',
+    'backfed',
+    'failed',
+    'wrong-tap',
+    'second-source',
+    'humming',
+    'factory-seam',
+    'faded-paint',
+    'water-stain',
+  ],
   sound: () => null,
   mounting: { belowM: 1.85, outM: 0.42 },
   brings: [

@@ -1,8 +1,6 @@
 /** Benign things that look like a fault. */
 import type { FaultKind } from '../types.ts';
-import { none } from './none.ts';
-
-const benign = { ...none, benign: true, severity: 'minor', harm: '', source: 'common practice' } as const;
+import { benign } from './none.ts';
 
 const transferSwitch: FaultKind = {
   ...benign,
@@ -10,6 +8,7 @@ const transferSwitch: FaultKind = {
   name: 'set behind a transfer switch',
   on: ['transfer-switch'],
   conditions: ['transfer-switch-on-generator', 'sound'],
+  mistakenFor: ['miswired'],
   sets: { position: 'generator' },
   tellApart: 'The lever parts house and line; the service legs at the meter do not take their voltage from this house.',
 };
@@ -34,6 +33,7 @@ const waterStain: FaultKind = {
     },
   ],
   conditions: ['water-stain', 'sound'],
+  mistakenFor: ['burn-track'],
   tellApart: 'Soft edges, even colour, no branches, begins at no metal.',
 };
 
@@ -57,6 +57,7 @@ const oldScar: FaultKind = {
     },
   ],
   conditions: ['old-scar', 'sound'],
+  mistakenFor: ['burn-track', 'shell-rot'],
   tellApart: 'Pale and weathered like the wood round it: years old, no char.',
 };
 

@@ -9,3 +9,6 @@ export const none = {
   controls: [],
   tempting: [],
 } as const;
+
+/** What every look-alike says of itself. */
+export const benign = { ...none, benign: true, severity: 'minor', harm: '', source: 'common practice' } as const;

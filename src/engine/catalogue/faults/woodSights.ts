@@ -1,0 +1,115 @@
+/** Wood that only looks bad: checks, scars of climbers, growth, light. Each says what it is wrongly called, and how to tell. */
+import type { FaultKind } from '../types.ts';
+import { benign } from './none.ts';
+import { mark } from './signs.ts';
+
+export const woodSights: readonly FaultKind[] = [
+  {
+    ...benign,
+    id: 'season-check',
+    name: 'season check in the wood',
+    on: ['pole'],
+    signs: [mark('body', 'body: grey-brown wood, one long open line lengthwise, its edges dry and clean', 0.02, 1.5)],
+    conditions: ['season-checks', 'sound'],
+    mistakenFor: ['burn-track', 'shell-rot'],
+    tellApart: 'It runs with the grain, is dry inside, and the hammer rings clear beside it.',
+  },
+  {
+    ...benign,
+    id: 'spare-hole',
+    name: 'spare bolt hole',
+    on: ['pole'],
+    signs: [
+      mark(
+        'upper-body',
+        'upper body: grey wood with fine lengthwise checks, a clean round hole through it',
+        0.02,
+        0.02,
+      ),
+    ],
+    conditions: ['spare-hole', 'sound'],
+    mistakenFor: ['woodpecker-holes'],
+    tellApart: 'As wide as a thumb, clean at its edge, right through the pole.',
+  },
+  {
+    ...benign,
+    id: 'old-staples',
+    name: 'old nails and staples',
+    on: ['pole'],
+    signs: [mark('body', 'body: grey-brown wood, rusty nails and staples in rows, nothing on them', 0.02, 0.8)],
+    conditions: ['old-staples', 'sound'],
+    mistakenFor: ['shell-rot', 'woodpecker-holes'],
+    tellApart: 'Rust runs down from iron; the wood between is hard. Mind the gaffs.',
+  },
+  {
+    ...benign,
+    id: 'old-ground-stub',
+    name: 'stub of an old ground wire',
+    on: ['pole'],
+    signs: [mark('body', 'body: grey-brown wood, a finger of old wire under a staple, its ends cut flat', 0.02, 0.1)],
+    conditions: ['old-stub', 'sound'],
+    mistakenFor: ['burn-track'],
+    tellApart: 'The ground wire in use runs whole beside it; the stub joins nothing.',
+  },
+  {
+    ...benign,
+    id: 'moss-at-butt',
+    name: 'moss at the butt',
+    on: ['pole'],
+    signs: [mark('butt', 'butt: wood with green growth on one side, grass up to it, no opening made out', 0.04, 0.4)],
+    conditions: ['growth', 'sound'],
+    mistakenFor: ['groundline-decay', 'shell-rot'],
+    tellApart: 'Growth scrapes off hard wood; the blade stops at once under it.',
+  },
+  {
+    ...benign,
+    id: 'shadow-band',
+    name: 'shadow of an arm or lead',
+    on: ['pole'],
+    signs: [
+      mark(
+        'upper-body',
+        'upper body: grey wood with fine lengthwise checks, one dark band with a straight edge',
+        0.04,
+        0.3,
+      ),
+    ],
+    conditions: ['shadow', 'sound'],
+    mistakenFor: ['burn-track', 'split-top'],
+    tellApart: 'It moves with the lamp or the sun, and ends at nothing on the wood.',
+  },
+  {
+    ...benign,
+    id: 'arm-season-check',
+    name: 'season check in an arm',
+    on: ['crossarm'],
+    signs: [mark('arm', 'arm: grey wood across the pole, an open line with the grain, two braces, level', 0.03, 0.8)],
+    conditions: ['season-checks', 'sound'],
+    mistakenFor: ['arm-cracked', 'broken'],
+    tellApart: 'It misses the bolt holes and the arm is straight.',
+  },
+  {
+    ...benign,
+    id: 'arm-lichen',
+    name: 'lichen on an arm',
+    on: ['crossarm'],
+    signs: [
+      mark('arm', 'arm: grey wood across the pole, pale crusts on its top, two braces, bolts drawn up', 0.03, 0.4),
+    ],
+    conditions: ['growth', 'sound'],
+    mistakenFor: ['decayed', 'burn-track'],
+    tellApart: 'Lichen is dry and crusty and sits on hard wood; the pin stands straight.',
+  },
+  {
+    ...benign,
+    id: 'arm-long-bolt',
+    name: 'long bolt through an arm',
+    on: ['crossarm'],
+    signs: [
+      mark('arm', 'arm: grey wood across the pole, one bolt far longer than the others, nut on the wood', 0.03, 0.15),
+    ],
+    conditions: ['long-bolt', 'sound'],
+    mistakenFor: ['loose', 'brace-loose'],
+    tellApart: 'Washer flat, nut on the wood: long, not loose.',
+  },
+];
