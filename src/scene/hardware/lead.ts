@@ -15,6 +15,10 @@ const materialOf: Readonly<Record<string, MaterialName>> = {
   insulated: 'insulation',
   aluminium: 'aluminiumStrand',
   steel: 'steelStrand',
+  rust: 'rust',
+  verdigris: 'green',
+  cord: 'safetyOrange',
+  pale: 'white',
 };
 
 /** Draws what a parted wire shows: bright splayed strands of a cut, or the bead and soot of a burn. */
@@ -127,7 +131,7 @@ const worn = (a: Assembly, line: readonly Vector3[], radius: number, share: numb
 export const lead = builder({
   kind: 'lead',
   states: ['whole', 'cut', 'burned', 'frayed', 'worn'],
-  variants: ['copper', 'insulated', 'aluminium', 'steel'],
+  variants: ['copper', 'insulated', 'aluminium', 'steel', 'rust', 'verdigris', 'cord', 'pale'],
   size: { radius: 0.0032, sag: 0, at: 0.06 },
   build: (a, size, part) => {
     if (part.points.length < 2) throw new RangeError('lead: two points at least');

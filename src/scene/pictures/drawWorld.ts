@@ -18,6 +18,7 @@ import { hardware } from '../hardware/registry.ts';
 import type { PartData, Point } from '../hardware/types.ts';
 import { thin } from '../look/thinWire.ts';
 import type { Materials } from '../materials/materials.ts';
+import { addedBy } from './added.ts';
 import { premisesBodies, premisesWires } from './atPremises.ts';
 import { poleWires } from './leadsOnPole.ts';
 import { lineCover } from './lineCover.ts';
@@ -186,7 +187,12 @@ export const drawingOf = (set: Materials): Drawing => {
       if (built.length > 0) yield done / (2 * again.length);
     }
     for (const part of again) {
-      const built = draw(part, wires);
+      const added = addedBy(part).map((piece) => {
+        const group = buildPiece(piece, set);
+        root.add(group);
+        return group;
+      });
+      const built = [...draw(part, wires), ...added];
       drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...built]);
       done++;
       if (built.length > 0) yield done / (2 * again.length);
