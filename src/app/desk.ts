@@ -20,6 +20,8 @@ export interface DeskParts {
   readonly lessMotion: boolean;
   readonly narrow: () => boolean;
   readonly scene: ReadonlySignal<SceneState>;
+  /** Has the picture fetched where no drill is on the screen. */
+  readonly wantScene: () => void;
   readonly captions: ReadonlySignal<readonly Caption[]>;
   /** Hands a file to the person. */
   readonly handOut: (name: string, text: string) => void;
@@ -149,6 +151,7 @@ export const createDesk = (parts: DeskParts): Desk => {
     settings,
     playing,
     scene: parts.scene,
+    wantScene: parts.wantScene,
     problem,
     keptDrill: computed(() => {
       const log = running.value;

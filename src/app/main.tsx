@@ -16,13 +16,15 @@ import { captionsOf, soundDrill } from './sounds.ts';
 const start = (root: HTMLElement): void => {
   const kept = createKept(browserStore());
   const playing = signal<Playing | null>(null);
+  const scene = sceneFor(playing);
   const desk = createDesk({
     library: builtIn(),
     kept,
     playing,
     lessMotion: matchMedia('(prefers-reduced-motion: reduce)').matches,
     narrow: () => matchMedia('(max-width: 600px)').matches,
-    scene: sceneFor(playing),
+    scene: scene.state,
+    wantScene: scene.want,
     captions: captionsOf(playing),
     handOut,
     judge: createJudge({ worker: judgeWorker, afterPaint }),

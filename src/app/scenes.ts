@@ -13,8 +13,13 @@ const draws = (): boolean => {
   }
 };
 
-/** Fetches the picture when the first drill is taken. */
-export const sceneFor = (playing: ReadonlySignal<Playing | null>): ReadonlySignal<SceneState> => {
+/** The picture, fetched when the first drill is taken or when it is wanted otherwise. */
+export interface SceneSource {
+  readonly state: ReadonlySignal<SceneState>;
+  want(): void;
+}
+
+export const sceneFor = (playing: ReadonlySignal<Playing | null>): SceneSource => {
   const state: Signal<SceneState> = signal({ is: 'loading' });
   let asked = false;
   const open = async (): Promise<void> => {
@@ -25,13 +30,16 @@ export const sceneFor = (playing: ReadonlySignal<Playing | null>): ReadonlySigna
     const { mountScene } = await import('../scene/mountScene.ts');
     state.value = { is: 'ready', mount: mountScene };
   };
-  effect(() => {
-    if (playing.value === null || asked) return;
+  const want = (): void => {
+    if (asked) return;
     asked = true;
     open().catch((error: unknown) => {
       console.error(error);
       state.value = { is: 'absent', why: 'The picture could not be loaded.' };
     });
+  };
+  effect(() => {
+    if (playing.value !== null) want();
   });
-  return state;
+  return { state, want };
 };

@@ -15,6 +15,10 @@ const load = async (page: SidePage): Promise<Shown> => {
     const { QualificationPage } = await import('./qualification/QualificationPage.tsx');
     return { page, sheet: (_, back) => <QualificationPage back={back} /> };
   }
+  if (page === 'survey') {
+    const { SurveyPage } = await import('./survey/SurveyPage.tsx');
+    return { page, sheet: (desk, back) => <SurveyPage desk={desk} back={back} /> };
+  }
   const { CardsPage } = await import('./cards/CardsPage.tsx');
   return { page, sheet: (desk, back) => <CardsPage system={desk.settings.value.units} back={back} /> };
 };

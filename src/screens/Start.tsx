@@ -1,5 +1,6 @@
 /** The start: one sheet with what can be done, in plain words, the caution and the settings. */
 import { useRef } from 'preact/hooks';
+import { ExamForm } from './ExamForm.tsx';
 import { Library } from './Library.tsx';
 import { Caution } from './parts/Caution.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
@@ -49,7 +50,14 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
         <KeptDrill desk={desk} />
         <section aria-labelledby="take">
           <h2 id="take">Take a drill</h2>
+          <p>
+            Never done one? The worked survey goes round a scene stop by stop, and asks before it shows.{' '}
+            <button type="button" onClick={() => open('survey')}>
+              Worked survey
+            </button>
+          </p>
           <Library desk={desk} />
+          <ExamForm desk={desk} />
         </section>
         <section aria-labelledby="open">
           <h2 id="open">Open a saved log</h2>

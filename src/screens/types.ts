@@ -31,7 +31,7 @@ export interface Caption {
 }
 
 /** Pages beside the drill. */
-export type SidePage = 'bench' | 'cards' | 'qualification';
+export type SidePage = 'bench' | 'cards' | 'qualification' | 'survey';
 
 export const pages = ['findings', 'briefing', 'acts', 'call'] as const;
 export type Page = (typeof pages)[number];
@@ -102,6 +102,8 @@ export interface Desk {
   readonly settings: Signal<Settings>;
   readonly playing: ReadonlySignal<Playing | null>;
   readonly scene: ReadonlySignal<SceneState>;
+  /** Has the picture fetched where no drill is on the screen. */
+  wantScene(): void;
   /** A kept drill that one may go on with, and one line about it. */
   readonly keptDrill: ReadonlySignal<null | { readonly title: string; readonly acts: number; readonly ended: boolean }>;
   /** What went wrong last, in words. */

@@ -47,6 +47,7 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
     lessMotion: true,
     narrow: () => false,
     scene: signal<SceneState>({ is: 'absent', why: 'No picture in this test.' }),
+    wantScene: () => undefined,
     captions: signal<readonly Caption[]>([]),
     handOut: (name, text) => files.push({ name, text }),
     seed: () => 7,

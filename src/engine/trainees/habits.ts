@@ -102,6 +102,19 @@ function* random(self: Self): Doing {
   if (self.scene().ended === null) yield { act: 'hand-over' };
 }
 
+/** The careful one without a lapse, from stand to stand as they lie: what a beginner is shown. */
+export const carefulRound: Pick<Habit, 'id' | 'does'> = {
+  id: 'careful',
+  does: function* (self) {
+    yield* begin(self);
+    yield* surveyScene(self, { ...everywhere(self), stands: outside, lapse: 0 });
+    yield* checkTools(self);
+    yield* soundPoles(self);
+    yield* testDevices(self);
+    yield* finish(self);
+  },
+};
+
 export const habits: readonly Habit[] = [
   {
     id: 'careful',

@@ -64,7 +64,7 @@ export const diceFrom = (seed: string): Dice => {
 };
 
 /** The drill as it went; acts that were refused are not in it, and its entries carry no hashes. */
-export const takeDrill = (start: World, habit: Habit, seed: string): Replay => {
+export const takeDrill = (start: World, habit: Pick<Habit, 'does'>, seed: string): Replay => {
   const steps: Step[] = [];
   let world = start;
   let scene = sceneOf(world);

@@ -11,6 +11,10 @@ export interface Meaning {
   readonly condition: string;
   readonly benign: boolean;
   readonly controls: readonly string[];
+  /** What the trade calls it, what it can do, how it is told from its like. */
+  readonly name: string;
+  readonly harm: string;
+  readonly tellApart: string;
 }
 
 interface Entry extends Meaning {
@@ -20,12 +24,15 @@ interface Entry extends Meaning {
 
 const withoutFeature = (words: string): string => words.replace(/^[a-z ]+: /, '');
 
-const entriesOf = ({ signs, conditions, benign, controls }: FaultKind): readonly Entry[] => {
+const entriesOf = ({ signs, conditions, ...kind }: FaultKind): readonly Entry[] => {
   const [condition] = conditions;
   if (condition === undefined) return [];
   return signs
     .filter(({ sense }) => sense !== 'hear' && sense !== 'measure')
-    .map(({ words }) => ({ words: withoutFeature(words), condition, benign, controls }));
+    .map(({ words }) => {
+      const { benign, controls, name, harm, tellApart } = kind;
+      return { words: withoutFeature(words), condition, benign, controls, name, harm, tellApart };
+    });
 };
 
 const byKind = new Map<string, readonly Entry[]>();

@@ -3,31 +3,12 @@ import { useState } from 'preact/hooks';
 import { briefingTopics, controlKind, controlKinds } from '../../engine/catalogue/controls.ts';
 import { type Mechanism, mechanisms } from '../../engine/catalogue/types.ts';
 import type { Person, World } from '../../engine/world/types.ts';
+import { printSheet } from '../parts/printSheet.ts';
 import { focusIfLost } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
-
-/** The five subjects, 29 CFR 1910.269(c)(2), in words. */
-const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
-  hazards: 'Hazards of the job',
-  procedures: 'Work procedures involved',
-  precautions: 'Special precautions',
-  'energy-controls': 'Energy source controls',
-  'protective-equipment': 'Protective equipment',
-};
-
-/** What a hazard can do, in plain words. */
-const harmWords: Readonly<Record<Mechanism, string>> = {
-  contact: 'current through the body',
-  approach: 'a flash to whoever comes too near',
-  flash: 'an electric arc',
-  step: 'a voltage across the ground, foot to foot',
-  drop: 'a conductor or part coming down',
-  fall: 'a fall from height',
-  'struck-by': 'something that moves or swings',
-  lightning: 'lightning',
-  'barrier-loss': 'a tool or glove that does not hold',
-};
+import { BriefingSheet } from './BriefingSheet.tsx';
+import { harmWords, topicWords } from './briefingWords.ts';
 
 const mayAct = ({ role }: Person): boolean => role !== 'caller';
 
@@ -194,6 +175,11 @@ export const BriefingPage = ({ playing }: { desk: Desk; playing: Playing }) => {
         </p>
       ))}
       <Hold playing={playing} />
+      <p>
+        <button type="button" onClick={() => printSheet(<BriefingSheet world={world} />)}>
+          Print this sheet
+        </button>
+      </p>
     </>
   );
 };
