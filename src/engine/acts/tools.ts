@@ -5,6 +5,7 @@ import { toolById, trainee, withPerson, withTool } from '../world/edit.ts';
 import type { Knowledge, Tool, World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot } from './presence.ts';
+import { beyondVoice } from './talk.ts';
 
 const checks = {
   'read-tag': { minutes: 0, label: 'Read the tag of', fine: 'The tag can be read.' },
@@ -70,37 +71,68 @@ export const checkTool: ActKind<'check-tool'> = {
     ),
 };
 
+/** Who puts it on: oneself, or a worker beside one who is asked to. */
+const wearer = (world: World, who: string | undefined) =>
+  who === undefined ? trainee(world) : (world.people.find(({ id }) => id === who) ?? null);
+
 export const wear: ActKind<'wear'> = {
   minutes: () => 0,
   refuse: (world, act) => {
     const tool = toolById(world, act.tool);
     if (!tool) return 'there is no such tool on the truck';
     if (toolKind(tool.kind).wornOn === undefined) return 'that is not worn';
-    const away = onFoot(world);
+    const away = onFoot(world) ?? (act.who === undefined ? null : beyondVoice(world, act.who));
     if (away) return away;
-    const on = trainee(world).wearing;
+    const person = wearer(world, act.who);
+    if (!person || (person.id !== trainee(world).id && person.role !== 'second')) return 'that is nobody of the crew';
+    const on = person.wearing;
     if (on.includes(act.tool) === act.on) return act.on ? 'that is worn already' : 'that is not on';
+    if (act.on && world.people.some(({ wearing }) => wearing.includes(act.tool))) return 'somebody else wears that';
     return act.on && on.some((id) => wornOn(world, id) === wornOn(world, act.tool))
       ? 'another one is worn there'
       : null;
   },
   apply: (world, act) => {
-    const { id, wearing } = trainee(world);
+    const person = wearer(world, act.who);
+    if (!person) throw new Error(`nobody is called ${act.who}`);
+    const { id, wearing } = person;
     const now = act.on ? [...wearing, act.tool].sort() : wearing.filter((tool) => tool !== act.tool);
+    const name = toolById(world, act.tool)?.name ?? act.tool;
+    const words = act.who === undefined ? name : `${capital(person.name)}, ${name}`;
     return outcome(withPerson(world, id, { wearing: now }), [
-      event('done', act.tool, `${toolById(world, act.tool)?.name ?? act.tool}: ${act.on ? 'on' : 'off'}.`),
+      event('done', act.tool, `${words}: ${act.on ? 'on' : 'off'}.`),
     ]);
   },
-  offers: (world) =>
-    world.tools.flatMap((tool) =>
+  offers: (world) => [
+    ...world.tools.flatMap((tool) =>
       [true, false].map((on) => ({
-        act: { act: 'wear', tool: tool.id, on },
+        act: { act: 'wear', tool: tool.id, on } as const,
         label: `${on ? 'Put on' : 'Take off'} ${tool.name}`,
-        by: 'tools',
+        by: 'tools' as const,
         about: tool.id,
       })),
     ),
+    ...secondsGloves(world).map((tool) => ({
+      act: { act: 'wear', tool: tool.id, on: true, who: 'second' } as const,
+      label: `Ask ${world.given.crew.secondName} to put on ${tool.name}`,
+      by: 'talk' as const,
+      about: tool.id,
+    })),
+  ],
 };
+
+/** A second pair of gloves, for a second worker who is here without. */
+function secondsGloves(world: World): readonly Tool[] {
+  const second = world.people.find(({ role, at }) => role === 'second' && at !== null);
+  const isGloves = (id: string): boolean => wornOn(world, id) === 'hands';
+  if (!second || second.wearing.some(isGloves)) return [];
+  const free = world.tools.filter(
+    ({ id }) => isGloves(id) && !world.people.some(({ wearing }) => wearing.includes(id)),
+  );
+  return free.length > 1 || trainee(world).wearing.some(isGloves) ? free : [];
+}
+
+const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);
 
 const wornOn = (world: World, id: string): string | undefined => {
   const tool = toolById(world, id);

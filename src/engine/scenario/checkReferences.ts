@@ -160,7 +160,11 @@ const checkEvents = (
     const known = what === 'starts-set' ? premises : people;
     const missing = (asked[what] ?? []).filter((key) => !Object.hasOwn(fields, key));
     return [
-      ...missing.map((key) => ({ path: [...path, key], found: 'nothing', expected: `the key ${key} with ${what}` })),
+      ...missing.map((key) => ({
+        path: [...path, key],
+        found: 'nothing',
+        expected: `a key '${key}', which ${what} needs`,
+      })),
       ...(who === undefined || known.includes(who)
         ? []
         : [

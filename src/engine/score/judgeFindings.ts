@@ -12,12 +12,16 @@ import { faultKind } from '../catalogue/faults.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { faultsOf, findPart, toolById } from '../world/edit.ts';
 import type { Finding, World } from '../world/types.ts';
+import { holdsAround } from './holdsAround.ts';
 import { type Laid, perceivableFromVisited, premisesOf } from './known.ts';
 import type { JudgedFinding } from './types.ts';
 
+/** What the dispatcher has wrong is wrong on the ticket. */
+const isOfTicket = (finding: Finding, { on }: Laid): boolean => finding.on === 'ticket' && on === 'dispatcher';
+
 /** Whether a finding on one part speaks of a cause on another: the same premises, or metal that its source holds alive. */
 const concerns = (world: World, finding: Finding, laid: Laid): boolean => {
-  if (finding.on === laid.on) return true;
+  if (finding.on === laid.on || isOfTicket(finding, laid)) return true;
   const premises = premisesOf(world, laid);
   const part = findPart(world, finding.on);
   if (premises === null || part === null) return false;
@@ -31,9 +35,10 @@ const concerns = (world: World, finding: Finding, laid: Laid): boolean => {
 
 /** Whether a condition holds by the state of the part or tool, faults apart. */
 const holdsByState = (world: World, finding: Finding): boolean => {
-  if (finding.condition === 'wet') return toolById(world, finding.on)?.wet ?? false;
+  const tool = toolById(world, finding.on);
+  if (tool !== null) return finding.condition === 'wet' && tool.wet;
   const part = findPart(world, finding.on);
-  if (part === null) return false;
+  if (part === null) return holdsAround(world, finding);
   return componentKind(part.kind).trueWhen.some(
     (entry) =>
       entry.condition === finding.condition &&

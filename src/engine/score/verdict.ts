@@ -6,8 +6,9 @@
 import type { Replay } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { faultsOf, findPart } from '../world/edit.ts';
-import type { Part } from '../world/types.ts';
+import type { Part, Person, World } from '../world/types.ts';
 import { type Laid, perceived, sourcePremisesOf } from './known.ts';
 import type { JudgedCause, JudgedExposure, JudgedFinding, Score } from './types.ts';
 import type { Weights } from './weights.ts';
@@ -26,6 +27,14 @@ const untagged = (replay: Replay): readonly Part[] =>
 const knewOfSource = (replay: Replay, causes: readonly Laid[]): boolean =>
   causes.some((laid) => sourcePremisesOf(replay.start, laid) !== null && perceived(replay.end, replay, laid));
 
+/** People of the public who stand where something can reach them. */
+const leftInReach = (world: World): readonly Person[] => {
+  const there = world.people.filter(({ role, at }) => (role === 'bystander' || role === 'child') && at !== null);
+  if (there.length === 0) return [];
+  const reached = new Set(hazardsIn(world).map(({ part }) => part));
+  return there.filter(({ id }) => reached.has(id));
+};
+
 /** What a hand-over owes to those who come after: guarded, reported, tagged. Empty when nothing is owed. */
 export const owedAtHandOver = (replay: Replay, causes: readonly Laid[]): readonly string[] => {
   const { guards, orders } = replay.end;
@@ -33,6 +42,7 @@ export const owedAtHandOver = (replay: Replay, causes: readonly Laid[]): readonl
   const named = told('backfeed') || (!knewOfSource(replay, causes) && (told('public-danger') || told('cause-found')));
   return [
     ...(guards.keepOut ? [] : ['You handed over without keeping the public out.']),
+    ...leftInReach(replay.end).map(({ name }) => `You handed over with ${name} in reach of a hazard.`),
     ...(named ? [] : ['You handed over without telling the dispatcher what you knew.']),
     ...untagged(replay).map(({ name }) => `You left without a tag: ${name}.`),
   ];
