@@ -1,6 +1,7 @@
 /**
  * Bending at the groundline of a pole of the World: pull of its conductors that does not balance, taken by a guy while that
- * holds; wind on pole and conductors; a climber. Tension of a span from sag and weight (standards/sag.ts), moments by
+ * holds; wind on pole and conductors; a climber. Tension of a span from sag and weight (standards/sag.ts), more in a wind
+ * across it (standards/sagTension.ts, temperature as it was when the sag was taken), moments by
  * standards/poleLoad.ts, strength f C3/(32 pi2) times what decay leaves, and the two-thirds rule (standards/poles.ts).
  * Pull, wind and climber are added as if they bent one way. A guy takes the pull along its own direction, H at its height
  * over the cosine of its slope. A conductor that has parted does not pull; one that is held on a pin and leaves the scene
@@ -12,9 +13,11 @@ import { componentKind } from '../catalogue/components.ts';
 import { conductorNamed } from '../catalogue/conductorNames.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { distance, dot, scale, length as size, sub, type Vec3 } from '../math/vec3.ts';
+import type { Conductor } from '../standards/conductors.ts';
 import { climberMoment, conductorWind, momentOf, type PoleForce, windPressure } from '../standards/poleLoad.ts';
 import { fibreStrength, momentCapacity, mustReplace } from '../standards/poles.ts';
 import { gravity, tensionForSag, weightPerMetre } from '../standards/sag.ts';
+import { conductorElasticity, resultantWeight, tensionAfter } from '../standards/sagTension.ts';
 import type { Fraction, Kilograms, Metres, MetresPerSecond, NewtonMetres, Newtons } from '../units/quantities.ts';
 import { partById } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
@@ -117,15 +120,34 @@ const isHeld = (world: World, pole: string, { net }: End): boolean =>
       part.pole === pole && componentKind(part.kind).holds !== undefined && Object.values(part.nets).includes(net),
   );
 
-/** Conductors whose pull the pole must bear unless something balances it, by id of their parts. */
-export function pullsAt(world: World, pole: string): readonly Pull[] {
+/** Seven equal strands fill so much of their circle. */
+const FILL = 7 / 9;
+
+/** Tension of a span in a wind across it, from the sag at which it hangs at rest (standards/sagTension.ts). */
+export function pullOf(conductor: Conductor, span: Metres, sag: Metres, wind: MetresPerSecond): Newtons {
+  const weight = weightPerMetre(conductor.kilogramsPerMetre);
+  const tension = tensionForSag(weight, span, sag);
+  if (!(wind > 0)) return tension;
+  const { modulus, expansion } = conductorElasticity[stranding(conductor)];
+  const stiffness = (modulus * FILL * Math.PI * conductor.diameter * conductor.diameter) / 4;
+  const windy = resultantWeight(weight, 0, windPressure(wind) * conductor.diameter);
+  return tensionAfter(span, { weight, tension, celsius: 0 }, { weight: windy, celsius: 0 }, { stiffness, expansion });
+}
+
+const stranding = ({ id, name }: Conductor): keyof typeof conductorElasticity => {
+  if (id.startsWith('copper')) return 'copper';
+  return name.endsWith('26/7') ? 'acsr-26/7' : 'acsr-6/1';
+};
+
+/** Conductors whose pull the pole must bear unless something balances it, in a wind across them, by id of their parts. */
+export function pullsAt(world: World, pole: string, wind: MetresPerSecond = 0): readonly Pull[] {
   const ends = endsAt(world, pole);
   const on = runningOn(world, pole, ends);
   return ends.flatMap((end) => {
     if (!end.pulls || on.has(end)) return [];
     const { part, near, along, span } = end;
     const conductor = conductorNamed(part.words.conductor ?? '');
-    const newtons = tensionForSag(weightPerMetre(conductor.kilogramsPerMetre), span, part.values.sagM ?? 0);
+    const newtons = pullOf(conductor, span, part.values.sagM ?? 0, wind);
     return [{ part: part.id, along, newtons, height: near[2], span, diameter: conductor.diameter }];
   });
 }
@@ -176,7 +198,7 @@ export function poleBending(
   { wind = 0, climber = false }: { readonly wind?: MetresPerSecond; readonly climber?: boolean } = {},
 ): PoleBending {
   const part = partById(world, `${pole}.pole`);
-  const pulls = pullsAt(world, pole);
+  const pulls = pullsAt(world, pole, wind);
   const left = strengthLeft(part);
   const circumference = 2 * Math.PI * (part.values.buttRadiusM ?? 0.14);
   const capacity = left * momentCapacity(circumference, fibreStrength['southern pine']);

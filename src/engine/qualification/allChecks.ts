@@ -4,6 +4,7 @@ import { arcChecks } from './arcChecks.ts';
 import { asymmetryChecks } from './asymmetryChecks.ts';
 import { bodyChecks } from './bodyChecks.ts';
 import { equipmentChecks } from './equipmentChecks.ts';
+import { fallChecks } from './fallChecks.ts';
 import { fuseChecks } from './fuseChecks.ts';
 import { groundChecks } from './groundChecks.ts';
 import { groundingChecks } from './groundingChecks.ts';
@@ -36,6 +37,7 @@ export const allChecks: readonly Check[] = [
   ...approachChecks,
   ...spanChecks,
   ...poleChecks,
+  ...fallChecks,
   ...growthChecks,
   ...equipmentChecks,
   ...sensesChecks,

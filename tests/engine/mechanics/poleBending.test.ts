@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { conductorNamed } from '../../../src/engine/catalogue/conductorNames.ts';
 import { distance } from '../../../src/engine/math/vec3.ts';
-import { poleBending, pullsAt, strengthLeft } from '../../../src/engine/mechanics/poleBending.ts';
+import { poleBending, pullOf, pullsAt, strengthLeft } from '../../../src/engine/mechanics/poleBending.ts';
 import { poleWindMoment, windPressure } from '../../../src/engine/standards/poleLoad.ts';
 import { poleDimensions } from '../../../src/engine/standards/poles.ts';
 import { gravity, tensionForSag, weightPerMetre } from '../../../src/engine/standards/sag.ts';
@@ -94,6 +94,32 @@ test('wind bends it by pressure on pole and half spans', () => {
   const { wind } = poleBending(sound, 'p3', { wind: 20 });
   expect(Math.abs(wind / (poleWindMoment(pole, pressure) + wires) - 1)).toBeLessThan(0.02);
   expect(poleBending(sound, 'p3', { wind: 40 }).wind / wind).toBeCloseTo(4, 9);
+});
+
+test('a wind across a span draws it tighter, by the change of state of its length, and none does nothing', () => {
+  const swan = conductorNamed('Swan');
+  const rest = pullOf(swan, 50, 0.6, 0);
+  expect(rest).toBeCloseTo(tension('Swan', 50, 0.6), 9);
+  const windy = pullOf(swan, 50, 0.6, 25);
+  const w = weightPerMetre(swan.kilogramsPerMetre);
+  const across = Math.hypot(w, windPressure(25) * swan.diameter);
+  // Without stretch the length stays and the pull follows the load; with it, it stays below.
+  expect(windy).toBeGreaterThan(rest);
+  expect(windy).toBeLessThan((rest * across) / w);
+});
+
+test('more wind never asks less of a pole', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 50, noNaN: true }), fc.double({ min: 0, max: 50, noNaN: true }), (a, b) => {
+      const [less, more] = [Math.min(a, b), Math.max(a, b)];
+      for (const world of [sound, lost]) {
+        expect(poleBending(world, 'p3', { wind: more }).demand).toBeGreaterThanOrEqual(
+          poleBending(world, 'p3', { wind: less }).demand - 1e-6,
+        );
+      }
+    }),
+    { numRuns: 30 },
+  );
 });
 
 test('a climber adds twice 120 kg at 0.6 m', () => {
