@@ -3,7 +3,6 @@
  * electrically active faults of the parts, jumpers, soil. Tags, covers, people, paper and chance are not in it.
  */
 import { faultKind } from '../catalogue/faults.ts';
-import { shortHash } from '../math/hash.ts';
 import type { LaidFault, Part, World } from '../world/types.ts';
 import { byId, partsById } from './elementsOf.ts';
 
@@ -12,7 +11,23 @@ const isElectrical = ({ kind }: LaidFault): boolean => {
   return opens.length > 0 || leaks.length > 0 || words !== undefined;
 };
 
-// A part is frozen, so its text may be kept with it; equal parts still give equal text.
+/** Numbers of the texts met; no number is given twice. */
+const numbers = new Map<string, string>();
+const NUMBERS = 50_000;
+let given = 0;
+
+/** A short word for a text: the same for the same text, unless it was forgotten in between. */
+function wordFor(text: string): string {
+  const known = numbers.get(text);
+  if (known !== undefined) return known;
+  if (numbers.size >= NUMBERS) numbers.clear();
+  given += 1;
+  const word = given.toString(36);
+  numbers.set(text, word);
+  return word;
+}
+
+// A part is frozen, so its word may be kept with it; equal parts still get equal words.
 const partKeys = new WeakMap<Part, string>();
 
 function keyOfPart(part: Part): string {
@@ -23,7 +38,7 @@ function keyOfPart(part: Part): string {
     .filter(isElectrical)
     .sort(byId)
     .map((fault) => ({ id: fault.id, kind: fault.kind, to: fault.to, values: fault.values }));
-  const key = shortHash({ id, kind, at, end, nets, state, values, words, faults });
+  const key = wordFor(JSON.stringify([id, kind, at, end, nets, state, values, words, faults]));
   partKeys.set(part, key);
   return key;
 }
@@ -46,7 +61,7 @@ function keysOf({ parts, jumpers, site: { resistivity } }: World): Map<string, s
 }
 
 function writeKey(world: World): string {
-  const parts = partsById(world).map(keyOfPart).join('');
+  const parts = partsById(world).map(keyOfPart).join(' ');
   const jumpers = [...world.jumpers].sort(byId).map(({ id, points }) => `${id}=${points.join('+')}`);
   return `${parts}|${jumpers.join(';')}|${world.site.resistivity}`;
 }

@@ -13,6 +13,7 @@ import { terminalNet } from '../world/points.ts';
 import type { Jumper, LaidFault, Part, PointId, World } from '../world/types.ts';
 import { CircuitDefect } from './circuitDefect.ts';
 import { FLOOR_CAPACITANCE, JUMPER } from './impedances.ts';
+import { Memo } from './memo.ts';
 
 /** A person or instrument between two points, as a resistance. */
 export interface Bridge {
@@ -34,9 +35,12 @@ export const byId = (a: { readonly id: string }, b: { readonly id: string }): nu
 
 const sortedKept = new WeakMap<World['parts'], readonly Part[]>();
 
+const isSorted = (parts: readonly Part[]): boolean =>
+  parts.every((part, i) => i === 0 || byId(parts[i - 1] as Part, part) <= 0);
+
 /** Parts in order of id. */
 export function partsById({ parts }: World): readonly Part[] {
-  const sorted = sortedKept.get(parts) ?? [...parts].sort(byId);
+  const sorted = sortedKept.get(parts) ?? (isSorted(parts) ? parts : [...parts].sort(byId));
   sortedKept.set(parts, sorted);
   return sorted;
 }
@@ -156,12 +160,17 @@ export const netsOf = (element: NetworkElement): readonly string[] =>
 const isCapacitance = (element: NetworkElement): boolean =>
   element.kind === 'admittance' && element.y.im > 0 && (element.from === EARTH || element.to === EARTH);
 
+/** Nets that a part ties to, and what they need. */
+interface Nets {
+  /** Floor susceptance for each, should no part give it any. */
+  readonly strays: readonly (readonly [net: string, stray: NetworkElement])[];
+  readonly capacitive: readonly string[];
+}
+
 /** What a part gives whatever stands beside it. */
 interface Own {
   readonly elements: readonly NetworkElement[];
-  /** Floor susceptance for each of its nets, should no part give that any. */
-  readonly strays: readonly (readonly [net: string, stray: NetworkElement])[];
-  readonly capacitive: readonly string[];
+  readonly nets: Nets;
 }
 
 const strayOf = (net: string): NetworkElement => ({
@@ -172,32 +181,75 @@ const strayOf = (net: string): NetworkElement => ({
   y: FLOOR_CAPACITANCE,
 });
 
+// Most changes of a part leave its nets what they were, and the very same object says so.
+const netsKept = new Memo<Nets>(4096);
+
+function netsOn(part: Part, elements: readonly NetworkElement[]): Nets {
+  const all = [...new Set([...Object.values(part.nets), ...elements.flatMap(netsOf)])].filter((net) => net !== EARTH);
+  const capacitive = elements.filter(isCapacitance).flatMap(netsOf);
+  return netsKept.get(JSON.stringify([all, capacitive]), () => ({
+    strays: all.map((net) => [net, strayOf(net)] as const),
+    capacitive,
+  }));
+}
+
 const ownKept = new WeakMap<Part, Own>();
 
 function ownOf(part: Part): Own {
   const kept = ownKept.get(part);
   if (kept !== undefined) return kept;
   const elements = branchesOf(part).map((branch) => elementOf(part, branch));
-  const nets = [...new Set([...Object.values(part.nets), ...elements.flatMap(netsOf)])].filter((net) => net !== EARTH);
-  const own = {
-    elements,
-    strays: nets.map((net) => [net, strayOf(net)] as const),
-    capacitive: elements.filter(isCapacitance).flatMap(netsOf),
-  };
+  const own = { elements, nets: netsOn(part, elements) };
   ownKept.set(part, own);
   return own;
 }
 
-/** The floor susceptance for each net, clamped points included, that lacks a capacitance to earth; `more` are no part's own. */
-function strayElements(parts: readonly Part[], more: readonly NetworkElement[]): NetworkElement[] {
+/** Floor susceptances of a list of parts. */
+interface Strays {
+  readonly of: readonly Nets[];
+  readonly elements: readonly NetworkElement[];
+  readonly nets: ReadonlySet<string>;
+}
+
+/** The floor susceptance for each net that lacks a capacitance to earth; `more` elements are no part's own. */
+function straysFor(of: readonly Nets[], more: readonly NetworkElement[]): Strays {
   const lacking = new Map<string, NetworkElement>();
-  for (const part of parts) for (const [net, stray] of ownOf(part).strays) lacking.set(net, stray);
+  for (const { strays } of of) for (const [net, stray] of strays) lacking.set(net, stray);
   for (const element of more) {
     for (const net of netsOf(element)) if (net !== EARTH && !lacking.has(net)) lacking.set(net, strayOf(net));
   }
-  for (const part of parts) for (const net of ownOf(part).capacitive) lacking.delete(net);
+  const nets = new Set(lacking.keys());
+  for (const { capacitive } of of) for (const net of capacitive) lacking.delete(net);
   for (const element of more) if (isCapacitance(element)) for (const net of netsOf(element)) lacking.delete(net);
-  return [...lacking.keys()].sort().map((net) => lacking.get(net) as NetworkElement);
+  const elements = [...lacking.keys()].sort().map((net) => lacking.get(net) as NetworkElement);
+  return { of, elements, nets };
+}
+
+const STRAYS = 8;
+/** Met last, the latest first. */
+const straysKept: Strays[] = [];
+
+const areSame = (a: readonly Nets[], b: readonly Nets[]): boolean =>
+  a.length === b.length && a.every((nets, i) => nets === b[i]);
+
+function straysOf(of: readonly Nets[]): Strays {
+  const at = straysKept.findIndex((kept) => areSame(kept.of, of));
+  const [first] = straysKept;
+  if (at === 0 && first !== undefined) return first;
+  const [known] = at < 0 ? [] : straysKept.splice(at, 1);
+  const strays = known ?? straysFor(of, []);
+  straysKept.unshift(strays);
+  straysKept.length = Math.min(straysKept.length, STRAYS);
+  return strays;
+}
+
+/** Floor susceptances, clamped points included. */
+function strayElements(of: readonly Nets[], more: readonly NetworkElement[]): readonly NetworkElement[] {
+  const known = straysOf(of);
+  const isNew = (net: string): boolean => net !== EARTH && !known.nets.has(net);
+  return more.some((element) => isCapacitance(element) || netsOf(element).some(isNew))
+    ? straysFor(of, more).elements
+    : known.elements;
 }
 
 /** The network of a World, in order of parts, then jumpers, bridges and stray capacitance; ids `<part>:<branch>`. */
@@ -211,6 +263,13 @@ export function elementsOf(world: World, options: CircuitOptions = {}): NetworkE
   for (const jumper of [...world.jumpers].sort(byId)) more.push(...jumperElements(world, jumper));
   more.push(...bridgeElements(world, options.bridges ?? []));
   const elements: NetworkElement[] = [];
-  for (const part of parts) elements.push(...ownOf(part).elements);
-  return elements.concat(more, strayElements(parts, more));
+  const nets: Nets[] = [];
+  for (const part of parts) {
+    const own = ownOf(part);
+    nets.push(own.nets);
+    for (const element of own.elements) elements.push(element);
+  }
+  for (const element of more) elements.push(element);
+  for (const stray of strayElements(nets, more)) elements.push(stray);
+  return elements;
 }

@@ -145,5 +145,12 @@ const outcomes = new Memo<Outcome>(4096);
 export function settle(world: World): Settled {
   const { states, operations } = outcomes.get(circuitKey(world), () => new Stepping(world).run());
   const rested = withStates(world, states);
-  return { world: rested, operations, solution: solveCircuit(rested) };
+  return {
+    world: rested,
+    operations,
+    // Most who let a World come to rest ask for no more.
+    get solution() {
+      return solveCircuit(rested);
+    },
+  };
 }

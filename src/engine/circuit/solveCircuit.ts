@@ -170,7 +170,7 @@ class Circuit implements SolvedCircuit {
   }
 }
 
-const solutions = new Memo<SolvedCircuit>(128);
+const solutions = new Memo<SolvedCircuit>(1024);
 
 /** Solves the World as it stands, protection not operated; throws a CircuitDefect if that cannot be. Kept by structural key. */
 export function solveCircuit(world: World, options: CircuitOptions = {}): SolvedCircuit {

@@ -14,11 +14,11 @@ import { minimumApproach } from '../standards/approachDistance.ts';
 import type { Metres, Volts } from '../units/quantities.ts';
 import { personById, toolById } from '../world/edit.ts';
 import type { PointId, World } from '../world/types.ts';
-import { type BareMetal, bareMetal, representativeOf } from './bareMetal.ts';
+import { type BareMetal, metalOn, representativeOf } from './bareMetal.ts';
 import { barrierOf, ratingFor } from './barrier.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
-import { bodyGap, handsGap, shoulderOf } from './personSpace.ts';
+import { bodyGap, handsGap, handsReach, shoulderOf } from './personSpace.ts';
 import { failing, precondition } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
@@ -118,13 +118,45 @@ const voltsNow = (moment: Moment, point: PointId): Volts => {
   return state.live ? state.volts : 0;
 };
 
+const none: readonly BareMetal[] = [];
+// Metal and stands are frozen geometry: what is within reach of a place stays so.
+const onPartKept = new WeakMap<readonly BareMetal[], Map<string, readonly BareMetal[]>>();
+const aroundKept = new WeakMap<World['parts'], Map<string, readonly BareMetal[]>>();
+
+/** Metal nearer than `farthest` to the body or to where the hands may get, working or not. */
+function metalAround(world: World, reach: Reach, farthest: Metres): readonly BareMetal[] {
+  const place = `${reach.at.join(' ')} ${handsReach(world, reach)} ${farthest}`;
+  const around = aroundKept.get(world.parts) ?? new Map<string, readonly BareMetal[]>();
+  aroundKept.set(world.parts, around);
+  const known = around.get(place);
+  if (known !== undefined) return known;
+  const isAround = ({ path }: BareMetal): boolean =>
+    Math.min(bodyGap(reach, path), handsGap(world, reach, path)) < farthest;
+  const found: BareMetal[] = [];
+  for (const part of world.parts) {
+    const metal = metalOn(part);
+    const places = onPartKept.get(metal) ?? new Map<string, readonly BareMetal[]>();
+    onPartKept.set(metal, places);
+    let near = places.get(place);
+    if (near === undefined) {
+      near = metal.some(isAround) ? metal.filter(isAround) : none;
+      places.set(place, near);
+    }
+    found.push(...near);
+  }
+  around.set(place, found);
+  return found;
+}
+
 /** Metal inside the minimum distance that nothing covers and no glove is for. */
 export function approach(reach: Reach, moment: Moment): readonly Meeting[] {
   const { world } = moment;
   const byHand = reach.touches.filter(({ through }) => through.stick === null);
   const touched = new Set(byHand.map(({ point }) => netAt(world, point)));
   const farthest = farthestApproach(world);
-  const found = bareMetal(world).flatMap((metal) => near(reach, moment, metal, touched, farthest) ?? []);
+  const found = metalAround(world, reach, farthest).flatMap(
+    (metal) => near(reach, moment, metal, touched, farthest) ?? [],
+  );
   return nearest(found).map((each) => {
     const point = representativeOf(world, each.node);
     const { part } = each.metal;

@@ -66,7 +66,8 @@ function metalOf(part: Part): readonly BareMetal[] {
 // A part is frozen, so what it shows may be kept with it.
 const known = new WeakMap<Part, readonly BareMetal[]>();
 
-function metalKept(part: Part): readonly BareMetal[] {
+/** Points and wires of one part. */
+export function metalOn(part: Part): readonly BareMetal[] {
   const found = known.get(part) ?? metalOf(part);
   known.set(part, found);
   return found;
@@ -76,7 +77,7 @@ const all = new WeakMap<World['parts'], readonly BareMetal[]>();
 
 /** Points and wires in the order of the parts. */
 export function bareMetal({ parts }: World): readonly BareMetal[] {
-  const found = all.get(parts) ?? parts.flatMap(metalKept);
+  const found = all.get(parts) ?? parts.flatMap(metalOn);
   all.set(parts, found);
   return found;
 }

@@ -12,6 +12,7 @@ import { liftAt } from '../mechanics/spanEnds.ts';
 import { faultsOf, toolById, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
+import { listKept } from './partsWith.ts';
 
 const LESSENED = 0.8;
 
@@ -32,9 +33,10 @@ function tiedAgain(world: World, fault: LaidFault): World {
 function without(world: World, fault: LaidFault): World {
   const without = withoutFault(tiedAgain(world, fault), fault.id);
   // A tool's fault leaves the parts the very same, and what was derived from them stands.
-  const cleared = without.parts.every((part, i) => part === world.parts[i])
-    ? { ...without, parts: world.parts }
-    : without;
+  const parts = listKept(world.parts, `without ${fault.id}`, () =>
+    without.parts.every((part, i) => part === world.parts[i]) ? world.parts : without.parts,
+  );
+  const cleared = { ...without, parts };
   if (!isDate(fault)) return cleared;
   const today = world.given.crew.today;
   const tools = cleared.tools.map((tool, i) => (tool === world.tools[i] ? tool : { ...tool, tested: today }));

@@ -9,6 +9,7 @@ import { solveCircuit } from '../circuit/solveCircuit.ts';
 import type { Amperes, Ohms, Seconds } from '../units/quantities.ts';
 import type { PointId, World } from '../world/types.ts';
 import type { SolvedState } from './moment.ts';
+import { partsWith } from './partsWith.ts';
 
 /** What is bridged: a body or an arc. */
 export interface Bridged {
@@ -41,9 +42,7 @@ function first(state: SolvedState, world: World, bridge: Bridged, within: Second
 
 const opened = (world: World, device: Operating): World => ({
   ...world,
-  parts: world.parts.map((part) =>
-    part.id === device.part ? { ...part, state: { ...part.state, ...device.opens } } : part,
-  ),
+  parts: partsWith(world.parts, device.part, device.opens),
 });
 
 /** Seconds until the current through the bridge is under `under`, at most `within`. */

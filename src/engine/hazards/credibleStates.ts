@@ -9,6 +9,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { Part, World } from '../world/types.ts';
 import { holdingJumpers } from './groundSize.ts';
+import { partsWith } from './partsWith.ts';
 
 export interface CredibleState {
   readonly world: World;
@@ -36,8 +37,7 @@ function holds(world: World, part: Part, measure: string): boolean {
   throw new Error(`${part.kind} names an unknown measure '${measure}'`);
 }
 
-/** What others may do to the part as it stands and is held. */
-export function changesTo(world: World, part: Part): readonly Change[] {
+function changesWhile(world: World, part: Part): readonly Change[] {
   return componentKind(part.kind).othersMay.flatMap(({ when, becomes, unless, who }) => {
     const stands = Object.entries(when).every(([name, value]) => part.state[name] === value);
     const held = unless.length > 0 && unless.every((measure) => holds(world, part, measure));
@@ -45,16 +45,20 @@ export function changesTo(world: World, part: Part): readonly Change[] {
   });
 }
 
-// The same part changed in the same way is the same object, so that what was derived from it stands.
-const changedKept = new WeakMap<Part, Map<string, Part>>();
+interface Changes {
+  readonly held?: readonly Change[];
+  readonly free?: readonly Change[];
+}
 
-function changed(part: Part, changes: readonly Change[]): Part {
-  const state: Part['state'] = Object.assign({}, part.state, ...changes.map(({ becomes }) => becomes));
-  const known = changedKept.get(part) ?? new Map<string, Part>();
-  changedKept.set(part, known);
-  const key = JSON.stringify(state);
-  const found = known.get(key) ?? { ...part, state };
-  known.set(key, found);
+// A part is frozen; beside it only a clearance counts.
+const changesKept = new WeakMap<Part, Changes>();
+
+/** What others may do to the part as it stands and is held. */
+export function changesTo(world: World, part: Part): readonly Change[] {
+  const name = world.orders.clearance?.state === 'held' ? 'held' : 'free';
+  const known = changesKept.get(part);
+  const found = known?.[name] ?? changesWhile(world, part);
+  if (known?.[name] === undefined) changesKept.set(part, { ...known, [name]: found });
   return found;
 }
 
@@ -62,10 +66,7 @@ function changed(part: Part, changes: readonly Change[]): Part {
 const apply = (world: World, changes: readonly Change[]): World => ({
   ...world,
   jumpers: holdingJumpers(world),
-  parts: world.parts.map((part) => {
-    const mine = changes.filter((change) => change.part.id === part.id);
-    return mine.length === 0 ? part : changed(part, mine);
-  }),
+  parts: changes.reduce((parts, { part, becomes }) => partsWith(parts, part.id, becomes), world.parts),
 });
 
 /** Worked by an owner: some operation of the kind is theirs. */

@@ -34,7 +34,7 @@ function meetings(
   steps = true,
 ): readonly Meeting[] {
   const first = meetingsAt(reach, momentOf(before, steps, trusted));
-  if (before === after) return first;
+  if (before.parts === after.parts && before.jumpers === after.jumpers) return first;
   // People and tools as they were when the hands went on; what the act changed is metal.
   const changed: World = { ...before, parts: after.parts, jumpers: after.jumpers };
   return worstOf([...first, ...meetingsAt(withoutSwitching(reach), momentOf(changed, steps, trusted))]);

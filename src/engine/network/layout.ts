@@ -39,12 +39,14 @@ const invalid = (element: string, detail: string): NetworkFailure => ({
   detail,
 });
 
-const KEPT = 16;
+const KEPT = 64;
 /** Structures met last, the latest first: most networks differ from one of them in values only. */
 const kept: { readonly elements: readonly NetworkElement[]; readonly structure: Structure }[] = [];
 
 function structureKept(elements: readonly NetworkElement[]): Structure | string {
   const at = kept.findIndex((each) => areAlike(each.elements, elements));
+  const [first] = kept;
+  if (at === 0 && first !== undefined) return first.structure;
   const [known] = at < 0 ? [] : kept.splice(at, 1);
   const structure = known?.structure ?? structureOf(elements);
   if (typeof structure === 'string') return structure;
