@@ -24,8 +24,7 @@ const perMinute = 0.1;
 
 type Leak = { readonly part: Part; readonly fault: LaidFault };
 
-/** Leaks that an arc could follow now, in the order of parts. */
-const readyLeaks = (world: World): readonly Leak[] => {
+const findLeaks = (world: World): readonly Leak[] => {
   const leaks = world.parts.flatMap((part) =>
     part.faults.filter(({ kind }) => faultKind(kind).leaks.some(({ soil }) => !soil)).map((fault) => ({ part, fault })),
   );
@@ -34,6 +33,25 @@ const readyLeaks = (world: World): readonly Leak[] => {
   return leaks.filter(({ part, fault }) =>
     faultKind(fault.kind).leaks.some(({ name }) => flashed.branchCurrent(part.id, name) >= arcAmperes),
   );
+};
+
+interface Kept {
+  readonly jumpers: World['jumpers'];
+  readonly resistivity: number;
+  readonly leaks: readonly Leak[];
+}
+
+// A list of parts is never changed in place; with jumpers and soil it is all that leaks follow from.
+const kept = new WeakMap<World['parts'], Kept>();
+
+/** Leaks that an arc could follow now, in the order of parts. */
+const readyLeaks = (world: World): readonly Leak[] => {
+  const { parts, jumpers, site } = world;
+  const known = kept.get(parts);
+  if (known?.jumpers === jumpers && known.resistivity === site.resistivity) return known.leaks;
+  const leaks = findLeaks(world);
+  kept.set(parts, { jumpers, resistivity: site.resistivity, leaks });
+  return leaks;
 };
 
 /** The World after protection has cleared the arc; devices go by time, one after the other. */

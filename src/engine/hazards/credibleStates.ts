@@ -30,10 +30,12 @@ export interface Change {
 const misnames = ({ people }: World): boolean =>
   people.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).person?.misnames));
 
+const isCleared = (world: World): boolean => world.orders.clearance?.state === 'held' && !misnames(world);
+
 /** Whether a measure that a kind names keeps others from acting on the part. */
 function holds(world: World, part: Part, measure: string): boolean {
   if (measure === 'tagged') return part.tags.length > 0;
-  if (measure === 'clearance-held') return world.orders.clearance?.state === 'held' && !misnames(world);
+  if (measure === 'clearance-held') return isCleared(world);
   throw new Error(`${part.kind} names an unknown measure '${measure}'`);
 }
 
@@ -50,12 +52,12 @@ interface Changes {
   readonly free?: readonly Change[];
 }
 
-// A part is frozen; beside it only a clearance counts.
+// A part is frozen; beside it `holds` reads nothing but whether a clearance holds.
 const changesKept = new WeakMap<Part, Changes>();
 
 /** What others may do to the part as it stands and is held. */
 export function changesTo(world: World, part: Part): readonly Change[] {
-  const name = world.orders.clearance?.state === 'held' ? 'held' : 'free';
+  const name = isCleared(world) ? 'held' : 'free';
   const known = changesKept.get(part);
   const found = known?.[name] ?? changesWhile(world, part);
   if (known?.[name] === undefined) changesKept.set(part, { ...known, [name]: found });

@@ -5,13 +5,12 @@
  */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
-import type { SignKind } from '../catalogue/types.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { atan2, log10, pow } from '../math/elementary.ts';
 import { add, distance, sub, type Vec3 } from '../math/vec3.ts';
 import { heardMargin, isHeard, levelAt, sumLevels } from '../standards/hearing.ts';
 import { placeOn, standById } from '../world/edit.ts';
-import type { LaidFault, Part, World } from '../world/types.ts';
+import type { Part, World } from '../world/types.ts';
 import type { Heard, Sign } from './types.ts';
 
 /** Leakage current at which a buzz has the level that its sign states. */
@@ -38,35 +37,46 @@ const earAt = (world: World, stand: string): Vec3 => {
   return add(found.feet, [0, 0, found.eye]);
 };
 
-const leakLevel = (
-  world: World,
-  part: Part,
-  fault: LaidFault,
-  sound: NonNullable<SignKind['sound']>,
-): number | null => {
-  if (sound.follows !== 'leakage') return sound.level;
-  const leak = faultKind(fault.kind).leaks[0];
-  if (leak === undefined) return null;
-  const amperes = solveCircuit(world).branchCurrent(part.id, leak.name);
-  return amperes < SILENT_AMPERES ? null : sound.level + 20 * log10(amperes / BUZZ_AMPERES);
+/** A sound of a part; where it follows a leakage, the leak's name. */
+interface Sounding extends Source {
+  readonly leak: string | null;
+}
+
+const soundingsOf = (part: Part): readonly Sounding[] => {
+  const { sound, features } = componentKind(part.kind);
+  const own = sound?.(part) ?? null;
+  const at = placeOn(part, features[0]?.offset ?? [0, 0, 0]);
+  const faults = part.faults.flatMap((fault) => {
+    const { signs, leaks } = faultKind(fault.kind);
+    return signs.flatMap((kind): Sounding[] => {
+      if (kind.sense !== 'hear' || kind.sound === undefined) return [];
+      const follows = kind.sound.follows === 'leakage';
+      const leak = follows ? (leaks[0]?.name ?? null) : null;
+      if (follows && leak === null) return [];
+      return [{ ...kind.sound, id: `${fault.id}/${kind.id}`, at, fault: fault.id, part: part.id, leak }];
+    });
+  });
+  return own === null ? faults : [{ ...own, id: part.id, at, fault: null, part: part.id, leak: null }, ...faults];
+};
+
+// A part is never changed in place, so its sounds may be kept with it.
+const soundings = new WeakMap<Part, readonly Sounding[]>();
+
+const soundingsOn = (part: Part): readonly Sounding[] => {
+  const found = soundings.get(part) ?? soundingsOf(part);
+  soundings.set(part, found);
+  return found;
 };
 
 const findSources = (world: World): readonly Source[] =>
-  world.parts.flatMap((part): Source[] => {
-    const { sound, features } = componentKind(part.kind);
-    const own = sound?.(part) ?? null;
-    const at = placeOn(part, features[0]?.offset ?? [0, 0, 0]);
-    const faults = part.faults.flatMap((fault) =>
-      faultKind(fault.kind).signs.flatMap((kind): Source[] => {
-        if (kind.sense !== 'hear' || kind.sound === undefined) return [];
-        const level = leakLevel(world, part, fault, kind.sound);
-        return level === null
-          ? []
-          : [{ ...kind.sound, id: `${fault.id}/${kind.id}`, level, at, fault: fault.id, part: part.id }];
-      }),
-    );
-    return own === null ? faults : [{ ...own, id: part.id, at, fault: null, part: part.id }, ...faults];
-  });
+  world.parts.flatMap((part) =>
+    soundingsOn(part).flatMap((sounding): readonly Source[] => {
+      const { leak, ...source } = sounding;
+      if (leak === null) return [source];
+      const amperes = solveCircuit(world).branchCurrent(part.id, leak);
+      return amperes < SILENT_AMPERES ? [] : [{ ...source, level: source.level + 20 * log10(amperes / BUZZ_AMPERES) }];
+    }),
+  );
 
 interface Kept {
   readonly jumpers: World['jumpers'];
@@ -118,8 +128,7 @@ const ambient = (world: World): readonly Heard[] => {
   ].filter(({ level }) => isHeard(level, world.site.backgroundDb));
 };
 
-/** Everything heard at a stand, loudest first, ordinary sounds too. */
-export const heardFrom = (world: World, stand: string): readonly Heard[] => {
+const listen = (world: World, stand: string): readonly Heard[] => {
   const ear = earAt(world, stand);
   const background = backgroundAt(world, stand);
   const truck = truckAt(world, ear);
@@ -153,6 +162,29 @@ export const heardFrom = (world: World, stand: string): readonly Heard[] => {
   return [...engine, ...heard, ...(truck === null ? ambient(world) : [])].sort(
     (a, b) => b.level - a.level || (a.id < b.id ? -1 : 1),
   );
+};
+
+interface Listened {
+  readonly site: World['site'];
+  readonly truck: World['truck'];
+  readonly stands: World['stands'];
+  readonly heard: readonly Heard[];
+}
+
+// One list of sources is listened to again and again, before an act and after it.
+const listened = new WeakMap<readonly Source[], Map<string, Listened>>();
+
+/** Everything heard at a stand, loudest first, ordinary sounds too. */
+export const heardFrom = (world: World, stand: string): readonly Heard[] => {
+  const { site, truck, stands } = world;
+  const sources = sourcesOf(world);
+  const places = listened.get(sources) ?? new Map<string, Listened>();
+  listened.set(sources, places);
+  const known = places.get(stand);
+  if (known?.site === site && known.truck === truck && known.stands === stands) return known.heard;
+  const heard = listen(world, stand);
+  places.set(stand, { site, truck, stands, heard });
+  return heard;
 };
 
 /** The same as signs, of faults only, the masked ones too; margin: sound pressure over the least that is heard. */

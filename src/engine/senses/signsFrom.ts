@@ -4,11 +4,11 @@ import { faultKind } from '../catalogue/faults.ts';
 import type { Side, SignKind } from '../catalogue/types.ts';
 import { add, distance, dot, normalise, scale, sub, type Vec3 } from '../math/vec3.ts';
 import { placeOn, standById } from '../world/edit.ts';
-import type { LaidFault, Part, World } from '../world/types.ts';
+import type { LaidFault, Part, Stand, World } from '../world/types.ts';
 import { aroundSigns } from './around.ts';
 import { heardSigns } from './heardFrom.ts';
 import { lacking, type Mark, marginOf } from './light.ts';
-import { isHidden } from './solids.ts';
+import { isHidden, type Obstacles, obstaclesIn } from './solids.ts';
 import type { Aid, Sign } from './types.ts';
 
 const normals: Readonly<Partial<Record<Side, Vec3>>> = {
@@ -69,40 +69,48 @@ const seenSign = (world: World, part: Part, fault: LaidFault, kind: SignKind, ey
   };
 };
 
+interface Kept {
+  readonly obstacles: Obstacles;
+  readonly site: string;
+  readonly place: Stand;
+  readonly signs: readonly Sign[];
+}
+
+// A part is never changed in place; with what may hide it, light, air and the eye's place it is all that is seen.
+const kept = new WeakMap<Part, Map<string, Kept>>();
+const sites = new WeakMap<World['site'], string>();
+
+/** Equal sites have equal text. */
+function textOf(site: World['site']): string {
+  const text = sites.get(site) ?? JSON.stringify(site);
+  sites.set(site, text);
+  return text;
+}
+
 /** Signs seen on one part, perceivable or not. */
 export const seenOn = (world: World, part: Part, stand: string, aid: Aid): readonly Sign[] => {
+  const place = standById(world, stand);
+  if (place === null) throw new Error(`no stand ${stand}`);
+  if (part.faults.length === 0) return [];
+  const view = `${aid} ${stand}`;
+  const views = kept.get(part) ?? new Map<string, Kept>();
+  kept.set(part, views);
+  const [obstacles, site] = [obstaclesIn(world), textOf(world.site)];
+  const known = views.get(view);
+  if (known?.obstacles === obstacles && known.site === site && known.place === place) return known.signs;
   const eye = eyeAt(world, stand);
-  return part.faults.flatMap((fault) =>
+  const signs = part.faults.flatMap((fault) =>
     faultKind(fault.kind)
       .signs.filter(({ sense }) => sense === 'see')
       .map((kind) => seenSign(world, part, fault, kind, eye, aid)),
   );
-};
-
-interface Kept {
-  readonly site: World['site'];
-  readonly stands: World['stands'];
-  readonly signs: readonly Sign[];
-}
-
-// A list of parts is never changed in place; with site and stands it is all that is seen.
-const kept = new WeakMap<World['parts'], Map<string, Kept>>();
-
-function seenFrom(world: World, stand: string, aid: Aid): readonly Sign[] {
-  const { parts, site, stands } = world;
-  const views = kept.get(parts) ?? new Map<string, Kept>();
-  kept.set(parts, views);
-  const view = `${aid} ${stand}`;
-  const known = views.get(view);
-  if (known?.site === site && known.stands === stands) return known.signs;
-  const signs = parts.flatMap((part) => seenOn(world, part, stand, aid));
-  views.set(view, { site, stands, signs });
+  views.set(view, { obstacles, site, place, signs });
   return signs;
-}
+};
 
 /** All signs that eye and ear could have from a stand with an aid, in the order of parts. */
 export const signsFrom = (world: World, stand: string, aid: Aid): readonly Sign[] => [
-  ...seenFrom(world, stand, aid),
+  ...world.parts.flatMap((part) => seenOn(world, part, stand, aid)),
   ...heardSigns(world, stand),
   ...aroundSigns(world, stand),
 ];

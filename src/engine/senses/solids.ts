@@ -5,6 +5,7 @@
  */
 import { componentKind } from '../catalogue/components.ts';
 import type { Solid } from '../catalogue/types.ts';
+import { Memo } from '../circuit/memo.ts';
 import { add, cross, dot, length, scale, sub, type Vec3 } from '../math/vec3.ts';
 import { turned } from '../world/points.ts';
 import type { Part, World } from '../world/types.ts';
@@ -76,8 +77,7 @@ const cornersOf = (solid: Solid): readonly Vec3[] => {
   return [from, to].flatMap((end): Vec3[] => [sub(end, [r, r, r]), add(end, [r, r, r])]);
 };
 
-const bodyOf = (part: Part): Body => {
-  const solids = componentKind(part.kind).solids(part);
+const bodyOf = (part: Part, solids: readonly Solid[]): Body => {
   const corners = solids.flatMap(cornersOf);
   const along = (i: 0 | 1 | 2): readonly number[] => corners.map((corner) => corner[i]);
   const low: Vec3 = [Math.min(...along(0)), Math.min(...along(1)), Math.min(...along(2))];
@@ -86,13 +86,41 @@ const bodyOf = (part: Part): Body => {
   return { solids, centre: add(part.at, turned(middle, part.azimuth)), radius: length(sub(high, middle)) };
 };
 
+// Most changes of a part leave its body what it was, and the very same object says so.
+const bodies = new Memo<Body>(4096);
 // A part is never changed in place, so its body may be kept with it.
 const kept = new WeakMap<Part, Body>();
 
 const bodyKept = (part: Part): Body => {
-  const found = kept.get(part) ?? bodyOf(part);
-  kept.set(part, found);
-  return found;
+  const known = kept.get(part);
+  if (known !== undefined) return known;
+  const solids = componentKind(part.kind).solids(part);
+  const { id, at, azimuth } = part;
+  const body = bodies.get(JSON.stringify([id, at, azimuth, solids]), () => bodyOf(part, solids));
+  kept.set(part, body);
+  return body;
+};
+
+/** All that can stand before something in a World; the same object as long as it is the same. */
+export type Obstacles = readonly Body[];
+
+const OBSTACLES = 8;
+/** Met last, the latest first. */
+const obstaclesMet: Obstacles[] = [];
+const obstaclesKept = new WeakMap<World['parts'], Obstacles>();
+
+/** The bodies of a World's parts. */
+export const obstaclesIn = ({ parts }: World): Obstacles => {
+  const known = obstaclesKept.get(parts);
+  if (known !== undefined) return known;
+  const all = parts.map(bodyKept);
+  const same = obstaclesMet.find((met) => met.length === all.length && met.every((body, i) => body === all[i]));
+  if (same === undefined) {
+    obstaclesMet.unshift(all);
+    obstaclesMet.length = Math.min(obstaclesMet.length, OBSTACLES);
+  }
+  obstaclesKept.set(parts, same ?? all);
+  return same ?? all;
 };
 
 /** Radius of the ball round a part's solids, metres; 0 for a part without. */
