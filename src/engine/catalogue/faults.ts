@@ -10,6 +10,7 @@ import { groundFaults } from './faults/ground.ts';
 import { hardwareFaults } from './faults/hardware.ts';
 import { insulationFaults } from './faults/insulation.ts';
 import { insulatorSights } from './faults/insulatorSights.ts';
+import { lettingGoFaults } from './faults/lettingGo.ts';
 import { lineSights } from './faults/lineSights.ts';
 import { lookAlikes } from './faults/lookAlikes.ts';
 import { looseFaults } from './faults/loose.ts';
@@ -39,6 +40,7 @@ export const faultKinds: readonly FaultKind[] = [
   ...deviceFaults,
   ...woodFaults,
   ...plantFaults,
+  ...lettingGoFaults,
   ...toolFaults,
   ...siteFaults,
   ...trafficFaults,

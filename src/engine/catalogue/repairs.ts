@@ -11,7 +11,7 @@ export const repairKinds: readonly RepairKind[] = [
     on: ['pin-insulator'],
     by: 'hand',
     minutes: 12,
-    mends: ['pin-insulator-cracked'],
+    mends: ['pin-insulator-cracked', 'pin-insulator-cracked-through', 'pin-insulator-parted'],
     touches: ['conductor', 'pin'],
     tie: 'off',
     workers: 2,

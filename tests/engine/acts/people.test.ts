@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { act } from '../../../src/engine/acts/act.ts';
 import type { Act, WorldEvent } from '../../../src/engine/acts/types.ts';
+import { seedFrom } from '../../../src/engine/math/random.ts';
 import { personById } from '../../../src/engine/world/edit.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import { arrive, crewWorld, last } from '../hazards/crewScene.ts';
@@ -132,6 +133,21 @@ describe('by the clock', () => {
       wait(60),
     ];
     expect(position(...held)).toBe('open');
+  });
+});
+
+describe('an insulator that is cracked through', () => {
+  const kinds = (world: World) => world.parts.find(({ id }) => id === 'p2.insulator')?.faults.map(({ kind }) => kind);
+  const after = (seed: number, minutes: number) => {
+    const start = { ...crewWorld({ faults: ['through'] }), chance: seedFrom(seed) };
+    return last(start, ...arrive, ...Array.from({ length: minutes / 60 }, () => wait(60)));
+  };
+
+  it('lets go once in about a hundred minutes, by the seed alone, and is heard', () => {
+    const gone = [1, 2, 3, 4, 5, 6].map((seed) => kinds(after(seed, 60).world)?.[0]);
+    expect(new Set(gone)).toEqual(new Set(['pin-insulator-cracked-through', 'pin-insulator-parted']));
+    expect(gone).toEqual([1, 2, 3, 4, 5, 6].map((seed) => kinds(after(seed, 60).world)?.[0]));
+    expect(kinds(after(1, 1200).world)).toEqual(['pin-insulator-parted']);
   });
 });
 

@@ -105,6 +105,7 @@ const pinInsulator: ComponentKind = {
     },
   ],
   conditions: [
+    'broken',
     'sound',
     'cracked',
     'chipped',
