@@ -2,9 +2,9 @@
  * Making and breaking contact by hand or stick. Making: volts across the gap in every credible state and the current
  * once joined; two sources that are not in step, or a current that operates a device, is a flash; so is a clamp of a
  * ground or short that joins what is alive, however weak its source (29 CFR 1910.269(n)(5): tested first). Breaking: on
- * primary more than a plain contact breaks (29 CFR 1910.269(l)(12); 0.3 A, the exciting current of a pole transformer
- * or a few spans, estimate); on the low side a live socket without a face shield. Energy at the face:
- * estimateArcEnergy above 1 kV, Lee's equation below, for the time to the first device, at most 2 s (common
+ * primary more than a plain contact breaks (29 CFR 1910.269(l)(12); limit and length of the arc: standards/drawnArc.ts, common
+ * practice and estimate); on the low side a live socket without a face shield. Energy at the face:
+ * estimateArcEnergy above 1 kV, beside it the class of the rule's Table 6 where that has one; Lee's equation below, for the time to the first device, at most 2 s (common
  * practice); against bare skin, or 8 cal/cm2 with shield (common practice). Left out: inrush, expulsion of the fuse,
  * three-phase arcs, fire and burns at the customer's set.
  */
@@ -13,7 +13,8 @@ import { componentKind } from '../catalogue/components.ts';
 import { branchesOf } from '../circuit/elementsOf.ts';
 import { operatingTime } from '../circuit/operatingTime.ts';
 import { distance } from '../math/vec3.ts';
-import { arcClothingFrom, burnFrom, estimateArcEnergy, leeArcEnergy } from '../standards/arcEnergy.ts';
+import { arcClothingFrom, burnFrom, estimateArcEnergy, leeArcEnergy, tabledArcEnergy } from '../standards/arcEnergy.ts';
+import { drawnArc, plainBreak } from '../standards/drawnArc.ts';
 import type { Amperes, CaloriesPerCm2, Metres, Seconds, Volts } from '../units/quantities.ts';
 import { partById, pointAt } from '../world/edit.ts';
 import { bareTerminals } from '../world/points.ts';
@@ -28,7 +29,6 @@ import type { Quantity, Reach } from './types.ts';
 
 const LIVE: Volts = 50;
 const PRIMARY: Volts = 600;
-const PLAIN_BREAK: Amperes = 0.3;
 const LONGEST: Seconds = 2;
 /** A joint, or an arc that is next to none. */
 const JOINED = 0.01;
@@ -42,6 +42,8 @@ interface Flash {
   readonly volts: Volts;
   readonly amperes: Amperes;
   readonly calories: CaloriesPerCm2;
+  /** Class of Table 6; null where the table has no answer. */
+  readonly tabled: CaloriesPerCm2 | null;
   readonly what: 'not-in-step' | 'fault' | 'shorted' | 'load' | 'live-socket';
 }
 
@@ -50,6 +52,16 @@ function caloriesAt(volts: Volts, amperes: Amperes, seconds: Seconds, away: Metr
   // Out of step the gap stands at up to twice the system's volts; the table's highest range is then taken.
   return estimateArcEnergy(Math.min(ratingFor(volts), 46000), amperes, seconds, away)?.calories ?? 0;
 }
+
+const energyAt = (
+  volts: Volts,
+  amperes: Amperes,
+  seconds: Seconds,
+  away: Metres,
+): Pick<Flash, 'calories' | 'tabled'> => ({
+  calories: caloriesAt(volts, amperes, seconds, away),
+  tabled: tabledArcEnergy(ratingFor(volts), amperes, seconds)?.calories ?? null,
+});
 
 const faceDistance = (reach: Reach, moment: Moment, point: PointId): Metres => {
   const at = pointAt(moment.world, point);
@@ -71,13 +83,17 @@ function making(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readon
   const bridge = { from: a, to: b, ohms: JOINED };
   const amperes = solution.bodyCurrent(a, b, JOINED);
   if (reach.switches?.clamps !== undefined) {
-    if (amperes <= PLAIN_BREAK) return null;
-    const calories = caloriesAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, b));
-    return { volts, amperes, calories, what: 'shorted' };
+    if (amperes <= plainBreak) return null;
+    return {
+      volts,
+      amperes,
+      ...energyAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, b)),
+      what: 'shorted',
+    };
   }
   if (!outOfStep && !operatesWithin(state, bridge, FAULT) && !blows(reach, moment, amperes)) return null;
-  const calories = caloriesAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, a));
-  return { volts, amperes, calories, what: outOfStep ? 'not-in-step' : 'fault' };
+  const energy = energyAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, a));
+  return { volts, amperes, ...energy, what: outOfStep ? 'not-in-step' : 'fault' };
 }
 
 /** Whether the device that is being closed would itself operate. */
@@ -105,16 +121,16 @@ function breaking(reach: Reach, moment: Moment, state: SolvedState, [a, b]: read
   const load = Math.max(0, ...carried);
   const volts = Math.max(solution.point(a).volts, solution.point(b).volts);
   if (volts >= PRIMARY) {
-    if (load <= PLAIN_BREAK) return null;
+    if (load <= plainBreak) return null;
     const calories = caloriesAt(volts, load, LONGEST, faceDistance(reach, moment, a));
-    return { volts, amperes: load, calories, what: 'load' };
+    return { volts, amperes: load, calories, tabled: null, what: 'load' };
   }
   if (volts < LIVE) return null;
   const [x, y] = worstPair(part.id, moment, state);
   const across = solution.between(x, y);
   const fault = solution.bodyCurrent(x, y, JOINED);
   const calories = caloriesAt(across, fault, timeOf(moment, state, x, y), faceDistance(reach, moment, a));
-  return { volts: across, amperes: fault, calories, what: 'live-socket' };
+  return { volts: across, amperes: fault, calories, tabled: null, what: 'live-socket' };
 }
 
 /** The two bare points of the part with the highest volts between them. */
@@ -136,6 +152,12 @@ const quantitiesOf = (flash: Flash | null, away: Metres): readonly Quantity[] =>
         { name: flash.what === 'load' ? 'voltage to ground' : 'voltage across', value: flash.volts, unit: 'V' },
         { name: 'current', value: flash.amperes, unit: 'A' },
         { name: 'incident energy at the face, estimate', value: flash.calories, unit: 'cal/cm2' },
+        ...(flash.tabled === null
+          ? []
+          : [{ name: 'class of the rule’s table at 0.38 m', value: flash.tabled, unit: 'cal/cm2' } as const]),
+        ...(flash.what === 'load'
+          ? [{ name: 'arc drawn, estimate', value: drawnArc(flash.volts, flash.amperes), unit: 'm' } as const]
+          : []),
         { name: 'distance', value: away, unit: 'm' },
       ];
 
@@ -203,7 +225,7 @@ const limits: Readonly<Record<Flash['what'], string>> = {
   'not-in-step': 'no two sources out of step are joined',
   fault: 'no closing onto a fault',
   shorted: 'tested before grounding',
-  load: `${PLAIN_BREAK} A for a contact that is no load-break`,
+  load: `${plainBreak} A for a contact that is no load-break`,
   'live-socket': `${burnFrom} cal/cm2 burns bare skin; above ${arcClothingFrom} cal/cm2 arc-rated wear`,
 };
 

@@ -3,6 +3,7 @@ import { approachChecks } from './approachChecks.ts';
 import { arcChecks } from './arcChecks.ts';
 import { asymmetryChecks } from './asymmetryChecks.ts';
 import { bodyChecks } from './bodyChecks.ts';
+import { drawnArcChecks } from './drawnArcChecks.ts';
 import { equipmentChecks } from './equipmentChecks.ts';
 import { fallChecks } from './fallChecks.ts';
 import { fuseChecks } from './fuseChecks.ts';
@@ -31,6 +32,7 @@ export const allChecks: readonly Check[] = [
   ...steppedChecks,
   ...bodyChecks,
   ...arcChecks,
+  ...drawnArcChecks,
   ...groundChecks,
   ...groundingChecks,
   ...asymmetryChecks,

@@ -18,20 +18,23 @@ export interface GeneratorSet {
 }
 
 /** Rated amperes. */
-export const generatorRated = ({ rating, volts }: GeneratorSet): Amperes => rating / volts;
+export const generatorRated = ({ rating, volts }: Pick<GeneratorSet, 'rating' | 'volts'>): Amperes => rating / volts;
 
 /** One per unit in ohms. */
-export const generatorBase = ({ rating, volts }: GeneratorSet): Ohms => (volts * volts) / rating;
+export const generatorBase = ({ rating, volts }: Pick<GeneratorSet, 'rating' | 'volts'>): Ohms =>
+  (volts * volts) / rating;
 
 /** Impedance of the first cycles. */
-export const subtransientImpedance = (set: GeneratorSet): Complex =>
+export const subtransientImpedance = (set: Omit<GeneratorSet, 'synchronous'>): Complex =>
   scale(complex(set.resistance, set.subtransient), generatorBase(set));
 
 /** Amperes of the first cycles into a bolted fault. */
-export const firstCycleFault = (set: GeneratorSet): Amperes => set.volts / abs(subtransientImpedance(set));
+export const firstCycleFault = (set: Omit<GeneratorSet, 'synchronous'>): Amperes =>
+  set.volts / abs(subtransientImpedance(set));
 
 /** Amperes that last into a bolted fault without field forcing. */
 export const sustainedFault = (set: GeneratorSet): Amperes => generatorRated(set) / set.synchronous;
 
 /** Watts at which the governor has no more to give; beyond them the speed falls. */
-export const governorLimit = ({ rating }: GeneratorSet, powerFactor = 1): number => rating * powerFactor;
+export const governorLimit = ({ rating }: Pick<GeneratorSet, 'rating'>, powerFactor = 1): number =>
+  rating * powerFactor;

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { exposuresOf } from '../../../src/engine/hazards/exposuresOf.ts';
 import type { Exposure, Reach } from '../../../src/engine/hazards/types.ts';
 import type { Vec3 } from '../../../src/engine/math/vec3.ts';
-import { withPart } from '../../../src/engine/world/edit.ts';
+import { drawnArc, plainBreak } from '../../../src/engine/standards/drawnArc.ts';
+import { partById, withPart } from '../../../src/engine/world/edit.ts';
 import type { Part, World } from '../../../src/engine/world/types.ts';
 import { fogScene } from '../circuit/scene.ts';
 import { at, closing, grounded, ready, secondHere, setApart, wearing } from './fog.ts';
@@ -82,6 +83,38 @@ describe('flash', () => {
     const [exposure] = of('flash', closing(world, 'p1.tap-cutout'), world);
     expect(exposure?.limit).toBe('no closing onto a fault');
     expect(value(exposure, 'A')).toBeGreaterThan(400);
+  });
+
+  test('names the class of the rule’s table beside the estimate of a fault that the table knows', () => {
+    const world = setApart({ ...fused, jumpers: grounded(scene).jumpers });
+    const [exposure] = of('flash', closing(world, 'p1.tap-cutout'), world);
+    const named = (name: string) => exposure?.quantities.find((quantity) => quantity.name.includes(name))?.value;
+    expect([4, 5, 8, 12]).toContain(named('rule’s table'));
+    expect(named('estimate')).toBeGreaterThan(0);
+  });
+
+  test('opening a cutout under load draws an arc that lengthens with the load; exciting current does not count', () => {
+    const carrying = (watts: number): World => {
+      const closed = withPart(setApart(scene), 'p1.tap-cutout', { state: { position: 'closed', link: 'sound' } });
+      const house = withPart(closed, 'b.transfer-switch', { state: { position: 'utility' } });
+      return withPart(house, 'b.load', { values: { ...partById(house, 'b.load').values, bothW: watts } });
+    };
+    const opening = (world: World): Reach => ({
+      ...at(world, 'p1.road'),
+      switches: {
+        part: 'p1.tap-cutout',
+        makes: null,
+        breaks: ['p1.tap-cutout/top', 'p1.tap-cutout/bottom'],
+        through: { stick: 'stick-1', gloves: null },
+      },
+    });
+    const drawn = (watts: number): number | undefined =>
+      of('flash', opening(carrying(watts)), carrying(watts))[0]?.quantities.find(({ name }) => name.includes('drawn'))
+        ?.value;
+    expect(drawn(0)).toBeUndefined();
+    const [some = 0, more = 0] = [drawn(6000), drawn(20_000)];
+    expect(some).toBeGreaterThan(drawnArc(7200, plainBreak));
+    expect(more).toBeGreaterThan(1.3 * some);
   });
 
   test('pulling the meter on the running set wants a face shield', () => {

@@ -20,6 +20,7 @@ const spoilt: readonly (readonly [module: string, model: string, exports: readon
   ['approachDistance', 'approach distance', ['minimumApproach', 'electricalComponent', 'unqualifiedApproach']],
   ['approachEquation', 'approach equation', ['equationApproach']],
   ['arcEnergy', 'arc energy estimate', ['estimateArcEnergy', 'leeArcEnergy']],
+  ['drawnArc', 'drawn arc', ['arcResistance', 'drawnArc']],
   ['bodyImpedance', 'body resistance', ['bodyImpedance', 'usualBodyResistance', 'internalBodyResistance']],
   ['bodyCurrent', 'body current', ['fibrillationThreshold', 'letGo', 'effectBand']],
   ['electrode', 'step and touch limits', ['surfaceDerating', 'tolerableTouch', 'tolerableStep']],

@@ -10,7 +10,8 @@
  * half its volts (estimate). Transfer switch that takes the neutral along, interlocked main and inlet: common practice.
  */
 import { complex, scale } from '../../math/complex.ts';
-import { islandTime, usualCurrentLimit, voltageTrip } from '../../standards/inverter.ts';
+import { generatorRated, governorLimit } from '../../standards/generator.ts';
+import { inverterFault, islandTime, voltageTrip } from '../../standards/inverter.ts';
 import type { Branch, ComponentKind, PartView, Watch } from '../types.ts';
 import { ownSetKinds } from './ownSet.ts';
 import { premisesKinds } from './premises.ts';
@@ -102,7 +103,7 @@ const inverter = (id: string, name: string, healthy: string, stopped: string): C
                 emf: complex(volts(part)),
                 z: scale(HOLDING, base),
                 group: part.id,
-                limit: { amperes: (usualCurrentLimit * rating) / volts(part) },
+                limit: { amperes: inverterFault({ rating, volts: volts(part) }) },
               },
             ]
           : []),
@@ -198,8 +199,10 @@ const governed: ComponentKind = {
         ? {
             ...branch,
             limit: {
-              amperes: (valueIn(governed, part, 'sustainedPu') * valueIn(governed, part, 'va')) / LEGS,
-              watts: valueIn(governed, part, 'va'),
+              amperes:
+                valueIn(governed, part, 'sustainedPu') *
+                generatorRated({ rating: valueIn(governed, part, 'va'), volts: LEGS }),
+              watts: governorLimit({ rating: valueIn(governed, part, 'va') }),
             },
           }
         : branch,

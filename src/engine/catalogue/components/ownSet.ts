@@ -1,9 +1,10 @@
 /**
  * A customer's own set and how it is connected: cabled into the panel, or behind a transfer switch. A stopped set keeps its windings
- * in the circuit when it stays connected. Generator: X''d 0.14 per unit (read), R 0.03 per unit (assumed), two half
- * windings; loudness 72 dB(A) at 7 m, a manufacturer-like figure (see standards/hearing.ts).
+ * in the circuit when it stays connected. Generator: standards/generator.ts with X''d 0.14 per unit (read) and R 0.03 per unit
+ * (assumed), two half windings; loudness 72 dB(A) at 7 m, a manufacturer-like figure (see standards/hearing.ts).
  */
-import { complex, scale } from '../../math/complex.ts';
+import { complex } from '../../math/complex.ts';
+import { subtransientImpedance } from '../../standards/generator.ts';
 import type { Branch, ComponentKind } from '../types.ts';
 import { breaker } from './breaker.ts';
 import { isIn, joint, leakage, plain, shunt, valueIn } from './shared.ts';
@@ -23,8 +24,12 @@ const generator: ComponentKind = {
     rPu: { default: 0.03, dimension: 'ratio', doc: 'Resistance, per unit' },
   },
   branches: (part) => {
-    const half = (120 * 120) / (valueIn(generator, part, 'va') / 2);
-    const z = scale(complex(valueIn(generator, part, 'rPu'), valueIn(generator, part, 'xPu')), half);
+    const z = subtransientImpedance({
+      rating: valueIn(generator, part, 'va') / 2,
+      volts: 120,
+      resistance: valueIn(generator, part, 'rPu'),
+      subtransient: valueIn(generator, part, 'xPu'),
+    });
     const emf = complex(isIn(part, 'run', 'running') ? 120 : 0);
     const closed = isIn(part, 'breaker', 'closed');
     const winding = (name: string, from: string, to: string): Branch => ({
