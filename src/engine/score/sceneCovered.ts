@@ -7,6 +7,7 @@ import type { Replay } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { lookAt } from '../senses/lookAt.ts';
 import { aids } from '../senses/types.ts';
+import { findPart } from '../world/edit.ts';
 
 /** What a line of a look says where nothing could be made out. */
 const nothing = /: (on the other side from here|hidden from here|too [a-z ]+ to tell, .*)$/;
@@ -22,7 +23,7 @@ export const sceneCovered = (
     for (const { part, aid, stand } of after.knowledge.looks.slice(before.knowledge.looks.length)) {
       const view = `${part} ${stand} ${aid}`;
       const by = aids.find((each) => each === aid);
-      if (told.has(part) || asked.has(view) || by === undefined) continue;
+      if (told.has(part) || asked.has(view) || by === undefined || findPart(after, part) === null) continue;
       asked.add(view);
       if (lookAt(after, part, stand, by).lines.some((line) => !nothing.test(line))) told.add(part);
     }

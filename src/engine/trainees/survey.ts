@@ -38,6 +38,27 @@ const partsAt = (scene: Scene, stand: Stand): readonly SeenPart[] => {
   });
 };
 
+/** How the trade's dictionary calls whatever that is: a part, a tool, somebody by role, the site; null if it is nothing. */
+export const kindOf = ({ parts, tools, people }: Scene, id: string): string | null => {
+  if (id === 'site') return id;
+  const part = parts.find((each) => each.id === id);
+  if (part !== undefined) return part.kind;
+  const tool = tools.find((each) => each.id === id);
+  if (tool !== undefined) return `tool:${tool.kind}`;
+  const person = people.find((each) => each.id === id);
+  return person === undefined ? null : `person:${person.role}`;
+};
+
+/** Looks round at the weather, the road and whoever is in sight. */
+function* lookRound(self: Self): Doing {
+  for (const { act } of self.offers().filter((offer) => offer.act.act === 'look')) {
+    if (act.act !== 'look') continue;
+    const { events }: Told = yield act;
+    const kind = kindOf(self.scene(), act.part);
+    if (kind !== null) yield* callFrom(act.part, kind, events.map(({ words }) => words).join(' '));
+  }
+}
+
 /** Calls what the words mean; look-alikes are let be. Answers whether anything was called. */
 export function* callFrom(on: string, kind: string, words: string): Doing<boolean> {
   let called = false;
@@ -52,8 +73,8 @@ export function* callFrom(on: string, kind: string, words: string): Doing<boolea
 /** Calls what was noticed without a look. */
 export function* notice(self: Self, { events }: Told): Doing {
   for (const { event, on, words } of events) {
-    const part = self.scene().parts.find(({ id }) => id === on);
-    if (event === 'seen' && part !== undefined) yield* callFrom(part.id, part.kind, words);
+    const kind = on === null ? null : kindOf(self.scene(), on);
+    if (event === 'seen' && on !== null && kind !== null) yield* callFrom(on, kind, words);
   }
 }
 
@@ -81,8 +102,8 @@ export function* askAll(self: Self): Doing {
     const known = self.scene().knowledge.tests.length;
     yield act;
     for (const { on, result } of self.scene().knowledge.tests.slice(known)) {
-      const part = self.scene().parts.find(({ id }) => id === on);
-      if (part !== undefined) yield* callFrom(on, part.kind, result);
+      const kind = kindOf(self.scene(), on);
+      if (kind !== null) yield* callFrom(on, kind, result);
     }
   }
 }
@@ -93,6 +114,7 @@ export function* surveyScene(self: Self, survey: Survey): Doing<boolean> {
   for (const stand of survey.stands(self.scene())) {
     if (here(self.scene()) !== stand.id) yield* notice(self, yield { act: 'go', to: stand.id });
     if (self.scene().paper.findings.length > 0 && survey.stopsAfterFirst) return true;
+    if (!survey.stopsAfterFirst || !called) yield* lookRound(self);
     const atPremises = self.scene().parts.some(({ premises }) => premises === stand.near);
     for (const part of partsAt(self.scene(), stand).filter((each) => survey.sees(each, stand))) {
       if (self.dice.chance(survey.lapse)) continue;
@@ -135,7 +157,7 @@ export function* soundPoles(self: Self): Doing {
     for (const way of ['sound', 'prod'] as const) {
       const told: Told = yield { act: way, pole };
       for (const { on, words } of told.events)
-        yield* callFrom(on ?? part.id, self.scene().parts.find(({ id }) => id === on)?.kind ?? part.kind, words);
+        yield* callFrom(on ?? part.id, kindOf(self.scene(), on ?? part.id) ?? part.kind, words);
       if (isSuspect(self.scene(), pole)) break;
     }
   }

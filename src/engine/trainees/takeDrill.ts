@@ -15,14 +15,14 @@ export const sceneOf = (world: World): Scene => {
   const { clock, site, truck, stands, people, guards, orders, knowledge, paper, ended } = world;
   return {
     clock,
-    site,
+    site: { skyLux: site.skyLux, visibilityM: site.visibilityM, wetness: site.wetness },
     truck,
     stands,
-    people,
     guards,
     orders,
     paper,
     ended,
+    people: people.map(({ id, role, name, at, premises }) => ({ id, role, name, at, premises })),
     knowledge: { readings: knowledge.readings, tests: knowledge.tests.map(({ on, result }) => ({ on, result })) },
     parts: world.parts.map(({ id, kind, name, pole, premises, at, end }) => ({
       id,

@@ -1,17 +1,20 @@
 /** What a simulated trainee gets, and what a habit is. A trainee never sees the fault list, only what the engine lets be perceived. */
 import type { Act, OfferedAct, WorldEvent } from '../acts/types.ts';
 import type { Part as ScorePart } from '../score/types.ts';
-import type { Part, Tool, World } from '../world/types.ts';
+import type { Part, Person, Tool, World } from '../world/types.ts';
 
 /** A part as anybody can point at it: no faults, no state, no numbers. */
 export type SeenPart = Pick<Part, 'id' | 'kind' | 'name' | 'pole' | 'premises' | 'at' | 'end'>;
 export type SeenTool = Pick<Tool, 'id' | 'kind' | 'name'>;
 
+export type SeenPerson = Pick<Person, 'id' | 'role' | 'name' | 'at' | 'premises'>;
+
 /** The scene without what only the engine knows. */
-export interface Scene
-  extends Pick<World, 'clock' | 'site' | 'truck' | 'stands' | 'people' | 'guards' | 'orders' | 'paper' | 'ended'> {
+export interface Scene extends Pick<World, 'clock' | 'truck' | 'stands' | 'guards' | 'orders' | 'paper' | 'ended'> {
+  readonly site: Pick<World['site'], 'skyLux' | 'visibilityM' | 'wetness'>;
   readonly parts: readonly SeenPart[];
   readonly tools: readonly SeenTool[];
+  readonly people: readonly SeenPerson[];
   /** What was told and tested, in words, without the engine's ids of signs. */
   readonly knowledge: {
     readonly tests: readonly { readonly on: string; readonly result: string }[];

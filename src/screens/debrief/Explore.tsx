@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Replay } from '../../engine/acts/types.ts';
 import { actWords } from '../../engine/debrief/timeline.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
+import { lookRound } from '../../engine/senses/around.ts';
 import { lookAt } from '../../engine/senses/lookAt.ts';
 import { standById, trainee } from '../../engine/world/edit.ts';
 import type { World } from '../../engine/world/types.ts';
@@ -33,7 +34,8 @@ const useOneLine = (wanted: boolean): Line | null => {
 const aidWords = { eyes: 'by eye', lamp: 'by lamp', glass: 'with the glass' } as const;
 
 const Looked = ({ world, vantage }: { world: World; vantage: Vantage }) => {
-  const { lines } = lookAt(world, vantage.part, vantage.stand, vantage.aid);
+  const { part, stand, aid } = vantage;
+  const { lines } = lookRound(world, part, stand) ?? lookAt(world, part, stand, aid);
   return (
     <div class="looked-from">
       <h3>
