@@ -158,4 +158,13 @@ export const lowSideRepairs: readonly RepairKind[] = [
     mends: ['conductor-within-reach'],
     touches: ['a'],
   }),
+  step({
+    id: 'clear-string',
+    label: 'Take the string off the line',
+    on: ['phase-span', 'coupled-span'],
+    minutes: 10,
+    mends: ['wire-thrown-over-line'],
+    touches: ['string'],
+    workers: 1,
+  }),
 ];

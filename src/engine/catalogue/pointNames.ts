@@ -68,6 +68,9 @@ const ofFaults: Readonly<Record<string, string>> = {
   'down-a': 'piece on the ground at the source end',
   'down-b': 'piece on the ground at the load end',
   limb: 'limb in reach',
+  string: 'string in reach',
+  bare: 'bare place in reach',
+  low: 'conductor in reach',
 };
 
 /** Name of a terminal with bare metal; the terminal's own word where the trade has none for it. */

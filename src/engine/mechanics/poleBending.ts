@@ -152,7 +152,11 @@ export function pullsAt(world: World, pole: string, wind: MetresPerSecond = 0): 
   });
 }
 
-const isLost = (guy: Part): boolean => guy.faults.some(({ kind }) => faultKind(kind).mechanical?.guy === 'lost');
+/** A guy is lost by what is wrong with it or with what it ends on. */
+const isLost = (world: World, pole: string): boolean =>
+  world.parts.some(
+    (part) => part.pole === pole && part.faults.some(({ kind }) => faultKind(kind).mechanical?.guy === 'lost'),
+  );
 
 interface Net {
   /** Moment that nothing takes from the pole, as a vector along the ground. */
@@ -166,7 +170,7 @@ function guyed(world: World, pole: string, pulls: readonly Pull[]): Net {
     [0, 0, 0],
   );
   const guy = world.parts.find(({ id }) => id === `${pole}.guy`);
-  if (guy === undefined || guy.end === null || isLost(guy)) return { moment: sum, guyTension: 0 };
+  if (guy === undefined || guy.end === null || isLost(world, pole)) return { moment: sum, guyTension: 0 };
   const out = sub([guy.end[0], guy.end[1], 0], [guy.at[0], guy.at[1], 0]);
   const run = size(out);
   const direction = scale(out, 1 / run);

@@ -106,6 +106,18 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       ],
     ],
   ],
+  'wire-thrown-over-line': [
+    [
+      'pale',
+      0.002,
+      [
+        [-0.5, 0.1, -0.6],
+        [-0.5, 0, 0.07],
+        [-0.48, -0.05, -4],
+        [-0.5, 0, -8.9],
+      ],
+    ],
+  ],
   'armor-rods': [
     [
       'aluminium',

@@ -169,7 +169,6 @@ export const cases: readonly Case[] = [
   {
     kind: 'link-oversize',
     on: 'p2.cutout',
-    tapOpen: true,
     with: [{ kind: 'transformer-failed-bulged', on: 'p2.transformer' }],
   },
   { kind: 'pole-shell-rot', on: 'p2.pole' },
@@ -308,6 +307,7 @@ export const cases: readonly Case[] = [
   { kind: 'conductor-strands-parted', on: 's2.phase' },
   { kind: 'arrester-lead-parted', on: 'p2.arrester', equipment: ['{ id: p2.arrester, kind: arrester }'] },
   { kind: 'conductor-within-reach', on: 's2.phase' },
+  { kind: 'wire-thrown-over-line', on: 's2.phase' },
 ];
 
 /** Kinds of fault that lie on equipment and do harm. */

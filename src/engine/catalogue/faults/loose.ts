@@ -1,7 +1,7 @@
 /** Ties and conductors that have let go in part, and leads that hang. Lengths of what hangs: usual, from memory. */
 import type { FaultKind } from '../types.ts';
 import { none } from './none.ts';
-import { mark } from './signs.ts';
+import { leak, mark, ohms } from './signs.ts';
 
 const hand: FaultKind = {
   ...none,
@@ -78,4 +78,30 @@ const low: FaultKind = {
   source: 'common practice; height estimated',
 };
 
-export const looseFaults = [hand, strands, arresterLead, low];
+const kite: FaultKind = {
+  ...none,
+  id: 'wire-thrown-over-line',
+  name: 'wire or foil string over the line',
+  on: ['phase-span', 'coupled-span'],
+  signs: [mark('strands', 'conductor: strands with a thin bright string over them, its end down by the road', 0.02, 4)],
+  conditions: ['foreign-contact'],
+  leaks: [
+    leak('string', 'a', 'string'),
+    { name: 'end', from: 'string', to: 'earth', ohms: 'endOhms', credibleOhms: 'endOhms' },
+  ],
+  points: { string: { along: 'alongM', above: 1.6 } },
+  values: {
+    ...ohms(20e3, 1e3, 'Wet string with foil in it'),
+    endOhms: { default: 200e3, dimension: 'resistance', doc: 'From its lower end over wet grass to ground' },
+    alongM: { default: 1.5, dimension: 'length', doc: 'Where it hangs, from the source end' },
+  },
+  severity: 'fatal',
+  mechanisms: ['contact'],
+  harm: 'Its lower end hangs where a child takes hold of it.',
+  controls: ['deenergize-ground', 'keep-clear', 'hot-stick-only'],
+  tempting: [{ what: 'Pull it down by its end', why: 'the hand is the way to the ground' }],
+  tellApart: 'A spider thread is finer, moves with the air, and ends nowhere near the ground.',
+  source: 'common practice; ohms estimated',
+};
+
+export const looseFaults = [hand, strands, arresterLead, low, kite];

@@ -99,6 +99,7 @@ const neutralNotTaken: FaultKind = {
   ],
   conditions: ['miswired'],
   opens: ['set-neutral'],
+  controls: ['rubber-gloves', 'keep-clear', 'isolate-source'],
   severity: 'serious',
   mechanisms: ['contact'],
   harm: 'The two legs of the house share 240 V by their loads, and the set has lost its ground.',
