@@ -31,6 +31,7 @@ export const debriefText = (debrief: Debrief): string =>
     ),
     ...section('What only looked wrong', debrief.lookAlikes),
     ...section('Job briefing', debrief.briefing),
+    ...section('The job, step by step', debrief.job),
     ...section('Order', debrief.order.lanes.map(laneWords)),
     ...section(
       'Five parts',

@@ -6,6 +6,7 @@ import type { UnitSystem } from '../units/formatQuantity.ts';
 import { briefingLines } from './briefing.ts';
 import { caution } from './caution.ts';
 import { hazardCards } from './hazardCards.ts';
+import { jobLines } from './jobSteps.ts';
 import { confidenceLines, numbersOf } from './numbers.ts';
 import { orderPicture } from './orderPicture.ts';
 import { quantitiesText } from './quantities.ts';
@@ -117,6 +118,7 @@ export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us')
     lookAlikes: score.lookAlikes.map((each) => lookAlikeLine(replay, each)),
     order: orderPicture(replay, score),
     briefing: briefingLines(replay, score),
+    job: jobLines(replay),
     parts: score.parts.map(({ name, value, says }) => ({
       name,
       value,

@@ -73,6 +73,8 @@ export interface Debrief {
   readonly lookAlikes: readonly string[];
   readonly order: OrderPicture;
   readonly briefing: readonly string[];
+  /** The usual steps of the job and when each was done. */
+  readonly job: readonly string[];
   readonly parts: readonly { readonly name: string; readonly value: number | null; readonly says: readonly string[] }[];
   readonly numbers: readonly string[];
   /** Which weights it was judged by. */

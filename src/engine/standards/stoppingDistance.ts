@@ -1,13 +1,13 @@
 /**
- * Stopping sight distance on a level road, AASHTO Green Book: d = 0.278 V t + 0.039 V2 / a with V in km/h, t = 2.5 s, a =
- * 3.4 m/s2, here in SI. Its design table rounds up (35 mph: 250 ft, 55 mph: 495 ft); MUTCD uses the same for buffer spaces.
+ * Stopping sight distance on a level road, AASHTO Green Book: d = V t + V2 / 2a with t = 2.5 s and a = 11.2 ft/s2, here in
+ * SI. Its design table rounds up (35 mph: 250 ft, 55 mph: 495 ft); MUTCD uses the same for buffer spaces.
  * Risk that a pedestrian who is struck dies: average of all ages, Tefft 2011 (AAA Foundation): 10 % at 23 mph, 25 % at 32,
  * 50 % at 42, 75 % at 50, 90 % at 58; linear between. Formula and figures from memory. Left out: grades, wet or iced roads.
  */
 import type { Metres } from '../units/quantities.ts';
 
 const REACTION = 2.5;
-const DECELERATION = 3.4;
+const DECELERATION = 11.2 * 0.3048;
 
 /** Distance in which a driver who sees something stops, from so many metres a second. */
 export const stoppingDistance = (metresPerSecond: number): Metres =>

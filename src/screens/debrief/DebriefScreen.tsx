@@ -155,6 +155,16 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
             </ul>
           </section>
         )}
+        {debrief.job.length > 0 && (
+          <section aria-labelledby="job-steps">
+            <h2 id="job-steps">The job, step by step</h2>
+            <ul>
+              {debrief.job.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </section>
+        )}
         <section aria-labelledby="judged">
           <h2 id="judged">How it was judged</h2>
           {['recognition', 'order', 'control', 'exposure', 'service'].map((name) => (

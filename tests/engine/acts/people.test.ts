@@ -138,16 +138,16 @@ describe('by the clock', () => {
 
 describe('an insulator that is cracked through', () => {
   const kinds = (world: World) => world.parts.find(({ id }) => id === 'p2.insulator')?.faults.map(({ kind }) => kind);
-  const after = (seed: number, minutes: number) => {
+  const waited = (seed: number, minutes: number) => {
     const start = { ...crewWorld({ faults: ['through'] }), chance: seedFrom(seed) };
     return last(start, ...arrive, ...Array.from({ length: minutes / 60 }, () => wait(60)));
   };
 
   it('lets go once in about a hundred minutes, by the seed alone, and is heard', () => {
-    const gone = [1, 2, 3, 4, 5, 6].map((seed) => kinds(after(seed, 60).world)?.[0]);
+    const gone = [1, 2, 3, 4, 5, 6].map((seed) => kinds(waited(seed, 60).world)?.[0]);
     expect(new Set(gone)).toEqual(new Set(['pin-insulator-cracked-through', 'pin-insulator-parted']));
-    expect(gone).toEqual([1, 2, 3, 4, 5, 6].map((seed) => kinds(after(seed, 60).world)?.[0]));
-    expect(kinds(after(1, 1200).world)).toEqual(['pin-insulator-parted']);
+    expect(gone).toEqual([1, 2, 3, 4, 5, 6].map((seed) => kinds(waited(seed, 60).world)?.[0]));
+    expect(kinds(waited(1, 1200).world)).toEqual(['pin-insulator-parted']);
   });
 });
 

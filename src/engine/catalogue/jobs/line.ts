@@ -17,7 +17,7 @@ export const lineJobs: readonly JobKind[] = [
   {
     id: 'clear-limb',
     name: 'Clear a limb off the line',
-    steps: deadJob(work('clear', 'Take the limb off, then look at the wire under it.', 'repair:splice-conductor')),
+    steps: deadJob(work('limb-off', 'Take the limb off, then look at the wire under it.', 'repair:splice-conductor')),
     limits: 'Line-clearance tree crews work under 1910.269(r); who may cut what differs.',
     source: '29 CFR 1910.269(r), (m), (n); common practice',
   },
