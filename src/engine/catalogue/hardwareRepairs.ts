@@ -59,6 +59,7 @@ export const hardwareRepairs: readonly RepairKind[] = [
     minutes: 25,
     mends: ['pole-top-split'],
     touches: ['conductor', 'pin'],
+    tie: 'off',
   }),
   step({
     id: 'change-pin-insulator',
@@ -67,6 +68,7 @@ export const hardwareRepairs: readonly RepairKind[] = [
     minutes: 12,
     mends: ['insulator-skirt-gone', 'insulator-flashed'],
     touches: ['conductor', 'pin'],
+    tie: 'off',
   }),
   step({
     id: 'bolt-ridge-pin',
@@ -83,6 +85,7 @@ export const hardwareRepairs: readonly RepairKind[] = [
     minutes: 15,
     mends: ['post-insulator-cracked', 'polymer-post-cut'],
     touches: ['conductor', 'pin'],
+    tie: 'off',
   }),
   step({
     id: 'replace-polymer-deadend',

@@ -141,6 +141,7 @@ export const lowSideRepairs: readonly RepairKind[] = [
     minutes: 10,
     mends: ['hand-tie-unwound'],
     touches: [],
+    tie: 'on',
   }),
   step({
     id: 'repair-strands',

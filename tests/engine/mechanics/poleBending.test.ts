@@ -8,6 +8,7 @@ import { poleWindMoment, windPressure } from '../../../src/engine/standards/pole
 import { poleDimensions } from '../../../src/engine/standards/poles.ts';
 import { gravity, tensionForSag, weightPerMetre } from '../../../src/engine/standards/sag.ts';
 import { partById, withPart } from '../../../src/engine/world/edit.ts';
+import { partForm } from '../../../src/engine/world/partForm.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import { model, only } from '../circuit/models/scenes.ts';
 import { laid } from '../circuit/scene.ts';
@@ -178,5 +179,18 @@ describe('the two-thirds rule', () => {
     const at = (strength: number, kind: string): number =>
       strengthLeft({ ...part, values: { ...part.values, strength }, faults: [laid(kind)] });
     expect([at(0.8, 'pole-shell-rot'), at(0.5, 'pole-shell-rot'), at(0.7, 'water-stain')]).toEqual([0.6, 0.5, 0.7]);
+  });
+});
+
+test('an anchor that has pulled loses the guy as a broken strand does', () => {
+  const guy = partById(sound, 'p3.guy');
+  const anchor = {
+    ...partForm({ id: 'p3.anchor', kind: 'anchor', owner: { pole: 'p3' }, where: 'pole', at: guy.end ?? [0, 0, 0] }),
+    faults: [laid('anchor-pulled')],
+  };
+  const pulled: World = { ...sound, parts: [...sound.parts, anchor] };
+  expect(poleBending(pulled, 'p3')).toMatchObject({
+    unbalanced: expect.closeTo(poleBending(lost, 'p3').unbalanced, 6),
+    guyTension: 0,
   });
 });
