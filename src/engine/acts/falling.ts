@@ -9,7 +9,7 @@
 import { repairKinds } from '../catalogue/repairs.ts';
 import { nextUniform } from '../math/random.ts';
 import { restHeight } from '../mechanics/looseConductor.ts';
-import { endsAt, hasFallen, isTie, type LooseRun, looseRuns, runWithout } from '../mechanics/looseRuns.ts';
+import { endsAt, hasFallen, type LooseRun, looseRuns, runWithout, tiesOf } from '../mechanics/looseRuns.ts';
 import { liftAt, withEnd, withEnds } from '../mechanics/spanEnds.ts';
 import { vergeOhms } from '../standards/groundContact.ts';
 import { format } from '../units/formatQuantity.ts';
@@ -49,16 +49,9 @@ function letDown(world: World, { tie, over, at }: LooseRun): Happening {
   };
 }
 
-/** The tie nearest to a part of its pole that a conductor is taken off for. */
-function tieOf(world: World, part: Part): Part | null {
-  const nets = new Set(Object.values(part.nets));
-  const ties = world.parts.filter((each) => each.pole === part.pole && isTie(each));
-  return (
-    ties.find((tie) =>
-      endsAt(world, tie).some(({ part: span, end }) => nets.has(span.nets[end] ?? '') && !span.supported),
-    ) ?? null
-  );
-}
+/** The tie that a conductor is taken off for work on a part, where no arm carries it. */
+const tieOf = (world: World, part: Part): Part | null =>
+  tiesOf(world, part).find((tie) => endsAt(world, tie).some(({ part: span }) => !span.supported)) ?? null;
 
 /** Pole that an act shakes; null when it shakes none. */
 function shaken(world: World, act: Act): string | null {

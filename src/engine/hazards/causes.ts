@@ -7,7 +7,7 @@
  * other.
  */
 import { faultKind } from '../catalogue/faults.ts';
-import { endsAt, hasFallen } from '../mechanics/looseRuns.ts';
+import { endsAt, hasFallen, tiesOf } from '../mechanics/looseRuns.ts';
 import { liftAt } from '../mechanics/spanEnds.ts';
 import { faultsOf, toolById, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
@@ -26,8 +26,11 @@ const isDate = ({ kind }: LaidFault): boolean =>
 /** A tie that had not let go would still hold what has come down off it. */
 function tiedAgain(world: World, fault: LaidFault): World {
   if (faultKind(fault.kind).mechanical?.supports === undefined) return world;
-  const tie = world.parts.find(({ faults }) => faults.some(({ id }) => id === fault.id));
-  return tie === undefined || endsAt(world, tie).every((end) => !hasFallen(end)) ? world : liftAt(world, tie);
+  const on = world.parts.find(({ faults }) => faults.some(({ id }) => id === fault.id));
+  if (on === undefined) return world;
+  return tiesOf(world, on)
+    .filter((tie) => endsAt(world, tie).some(hasFallen))
+    .reduce(liftAt, world);
 }
 
 function without(world: World, fault: LaidFault): World {

@@ -1,6 +1,7 @@
 /**
  * Ties of a World that have let go, and the run of conductor that each lets lie loose: from the next support that holds
- * on one side over every lost tie to the next that holds on the other (mechanics/lostTies.ts). A tie counts as held while
+ * on one side over every lost tie to the next that holds on the other (mechanics/lostTies.ts). A tie on an insulator that
+ * has gone is lost with it. A tie counts as held while
  * an auxiliary arm carries every conductor that hangs at it. Left out: an arm two poles away that bears on it only by
  * the conductors between.
  */
@@ -63,17 +64,35 @@ interface LostTie {
   readonly ends: readonly [SpanEnd, SpanEnd];
 }
 
-/** The tie with its two spans, if it has let go, or is taken off now, and nothing else holds them. */
-function lostTie(world: World, tie: Part, off = false): LostTie | null {
+/** Ties that let go with a part: itself, or those whose conductor lies on it. */
+export function tiesOf(world: World, part: Part): readonly Part[] {
+  if (isTie(part)) return [part];
+  if (componentKind(part.kind).holds !== 'through') return [];
+  const nets = new Set(Object.values(part.nets));
+  return world.parts.filter(
+    (tie) =>
+      tie.pole === part.pole &&
+      isTie(tie) &&
+      endsAt(world, tie).some(({ part: span, end }) => nets.has(span.nets[end] ?? '')),
+  );
+}
+
+/** Ties that have let go, or lie on an insulator that has. */
+function lostTies(world: World): ReadonlySet<Part> {
+  return new Set(world.parts.filter(isLost).flatMap((part) => tiesOf(world, part)));
+}
+
+/** The tie with its two spans, if it has let go and nothing else holds them. */
+function lostTie(world: World, gone: ReadonlySet<Part>, tie: Part): LostTie | null {
   if (!isTie(tie)) return null;
   const [one, two] = endsAt(world, tie);
   if (one === undefined || two === undefined) return null;
-  if (!off && !isLost(tie) && !hasFallen(one) && !hasFallen(two)) return null;
+  if (!gone.has(tie) && !hasFallen(one) && !hasFallen(two)) return null;
   return [one, two].every(({ part }) => part.supported) ? null : { tie, ends: [one, two] };
 }
 
 /** What holds conductors that run on, and is no conductor itself. */
-export const isTie = (part: Part): boolean => componentKind(part.kind).ties === true;
+const isTie = (part: Part): boolean => componentKind(part.kind).ties === true;
 
 /** From a lost tie along one of its spans to the next support that holds: spans and supports on the way, and the last. */
 function walk(lost: readonly LostTie[], start: SpanEnd) {
@@ -116,7 +135,8 @@ const kept = new WeakMap<World['parts'], readonly LooseRun[]>();
 export function looseRuns(world: World): readonly LooseRun[] {
   const known = kept.get(world.parts);
   if (known !== undefined) return known;
-  const lost = world.parts.flatMap((part) => lostTie(world, part) ?? []);
+  const gone = lostTies(world);
+  const lost = world.parts.flatMap((part) => lostTie(world, gone, part) ?? []);
   const found = lost.flatMap((each) => runOf(lost, each));
   kept.set(world.parts, found);
   return found;
@@ -124,7 +144,8 @@ export function looseRuns(world: World): readonly LooseRun[] {
 
 /** The run that lies loose once this tie is taken off as well; null when something else holds its conductor. */
 export function runWithout(world: World, tie: Part): LooseRun | null {
-  const lost = world.parts.flatMap((part) => lostTie(world, part, part.id === tie.id) ?? []);
+  const gone = new Set([...lostTies(world), tie]);
+  const lost = world.parts.flatMap((part) => lostTie(world, gone, part) ?? []);
   const taken = lost.find((each) => each.tie.id === tie.id);
   return taken === undefined ? null : (runOf(lost, taken)[0] ?? null);
 }

@@ -3,10 +3,11 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/engine/math/vec3.ts';
 import { distanceToLoose, restHeight } from '../../../src/engine/mechanics/looseConductor.ts';
-import { endsAt, looseRuns, runWithout } from '../../../src/engine/mechanics/looseRuns.ts';
+import { endsAt, looseRuns, runWithout, tiesOf } from '../../../src/engine/mechanics/looseRuns.ts';
 import { partById, withPart } from '../../../src/engine/world/edit.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import { model, only } from '../circuit/models/scenes.ts';
+import { laid } from '../circuit/scene.ts';
 
 const scene = model('loose');
 const one = only(scene, 'one');
@@ -56,6 +57,13 @@ describe('a lost tie', () => {
   test('lets no double span lie loose when one of the two has parted', () => {
     expect(names(only(scene, 'two', 'parted'))).toEqual([]);
   });
+});
+
+test('an insulator whose head is gone loses the tie that lies on it', () => {
+  const gone = withPart(only(scene), 'p3.insulator', { faults: [laid('pin-insulator-parted', {}, null, 'head')] });
+  expect(names(gone)).toEqual(['p3.tie']);
+  expect(tiesOf(gone, partById(gone, 'p3.insulator')).map(({ id }) => id)).toEqual(['p3.tie']);
+  expect(tiesOf(gone, partById(gone, 'p3.pole'))).toEqual([]);
 });
 
 test('a sound tie can be taken off, unless its conductor is held', () => {
