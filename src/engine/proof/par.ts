@@ -1,0 +1,163 @@
+/**
+ * Par: the route that the proof found for the call, its minutes and customer-minutes, and what no such route can fall
+ * under. The bound adds what every route does one after the other: parking, the shortest survey, the repairs that may
+ * not be missed, ending. A hand-over's route is nothing but that, so its par is exact.
+ */
+import { minutesOf } from '../acts/act.ts';
+import type { Act } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { repairKinds } from '../catalogue/repairs.ts';
+import type { World } from '../world/types.ts';
+import type { Route } from './achieve.ts';
+import type { Blocked, Found, Surveyed } from './findRoute.ts';
+import { isRestored } from './goals.ts';
+import type { Means } from './peek.ts';
+import type { Deed } from './places.ts';
+import { shorten } from './shorten.ts';
+import type { Claim, Par, Priced } from './types.ts';
+import type { Stage } from './walkThrough.ts';
+
+interface Given {
+  readonly means: Means;
+  readonly start: World;
+  readonly survey: Surveyed;
+  readonly found: Found;
+  readonly handOver: Route | null;
+  readonly deadly: ReadonlySet<string>;
+  readonly tries: number;
+}
+
+export const priced = ({ world, acts, customerMinutes }: Stage): Priced => ({
+  minutes: world.clock.minute,
+  customerMinutes,
+  acts,
+});
+
+const ending = 2;
+
+/** Minutes of the repairs without which a fault that can kill stays. */
+const repairMinutes = (start: World, deadly: ReadonlySet<string>): number =>
+  start.parts
+    .flatMap((part) => part.faults.map((fault) => ({ part, fault })))
+    .filter(({ fault }) => deadly.has(fault.id) && !faultKind(fault.kind).benign)
+    .reduce((sum, { part, fault }) => {
+      const able = repairKinds.filter(({ on, mends }) => on.includes(part.kind) && mends.includes(fault.kind));
+      return able.length === 0 ? sum : sum + Math.min(...able.map(({ minutes }) => minutes));
+    }, 0);
+
+/** The findings named on the sheet, just before the first deed with hands or the briefing. */
+function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] {
+  const quiet = new Set<Act['act']>([
+    'acknowledge',
+    'park',
+    'engine',
+    'look',
+    'listen',
+    'go',
+    'ask',
+    'check-tool',
+    'sound',
+    'prod',
+    'wear',
+    'tell',
+    'wait',
+    'guard',
+  ]);
+  const at = acts.findIndex(({ act }) => !quiet.has(act));
+  const cut = at < 0 ? acts.length : at;
+  return [...acts.slice(0, cut), ...calls, ...acts.slice(cut)];
+}
+
+const isCall = ({ act }: Deed): boolean => act.act === 'call-finding';
+
+/** The par of a start, restored where that is possible, else handed over. */
+export function parOf({ means, start, survey, found, handOver, deadly, tries }: Given): Par | null {
+  const arriving = minutesOf(start, { act: 'park', at: 'clear' });
+  if (found.route !== null) {
+    const deeds = found.route.deeds.filter((deed) => !isCall(deed));
+    const calls = survey.route.deeds.filter(isCall).map(({ act }) => act);
+    const short = shorten(
+      means,
+      start,
+      deeds,
+      survey.wanted,
+      ({ world }) => world.ended === 'closed-out' && isRestored(world, deadly),
+      tries,
+    );
+    if (short !== null) {
+      const call = (route: Priced): Priced => ({ ...route, acts: withCalls(route.acts, calls) });
+      return {
+        ...call(priced(short.best.end)),
+        end: 'restored',
+        atLeast: arriving + survey.minutes + repairMinutes(start, deadly) + ending,
+        front: short.front.map(({ end }) => call(priced(end))),
+      };
+    }
+  }
+  if (handOver === null) return null;
+  const price = priced(handOver.stage);
+  return { ...price, end: 'handed-over', atLeast: price.minutes, front: [price] };
+}
+
+const blockedWords = ({ act, obstacles }: Blocked): string => {
+  const what = 'repair' in act ? `${act.repair} on ${act.part}` : 'part' in act ? `${act.act} ${act.part}` : act.act;
+  return `${what}: ${obstacles.map(({ id, failed }) => (failed.length > 0 ? `${id} (${failed.join(', ')})` : id)).join('; ')}`;
+};
+
+/** The claims about ends and par. */
+export function routeClaims(par: Par | null, found: Found, handOver: Route | null): readonly Claim[] {
+  const safe: Claim =
+    par === null
+      ? { id: 'safe-end', outcome: 'fails', words: 'No route to an end was found that exposes nobody.', acts: [] }
+      : {
+          id: 'safe-end',
+          outcome: 'holds',
+          words: `A route that exposes nobody leads to the call ${par.end === 'restored' ? 'restored' : 'handed over'} in ${par.minutes} minutes.`,
+          acts: par.acts,
+        };
+  const stopped = found.blocked.map(blockedWords).join(' | ');
+  const whole: Claim =
+    found.route !== null
+      ? {
+          id: 'restored',
+          outcome: 'holds',
+          words:
+            stopped === ''
+              ? 'The job can be done safely by this crew.'
+              : `The job can be done safely; left for others: ${stopped}`,
+          acts: [],
+        }
+      : {
+          id: 'restored',
+          outcome: 'not finished',
+          words: `No safe way was found to do the job with this crew, so it ends in a hand-over. In the way: ${stopped}`,
+          acts: [],
+        };
+  const price: Claim =
+    par === null
+      ? { id: 'par', outcome: 'fails', words: 'There is no par.', acts: [] }
+      : {
+          id: 'par',
+          outcome: par.minutes === par.atLeast ? 'holds' : 'not finished',
+          words:
+            par.minutes === par.atLeast
+              ? `Par is ${par.minutes} minutes and ${par.customerMinutes} customer-minutes; no such route is shorter.`
+              : `Par is ${par.minutes} minutes and ${par.customerMinutes} customer-minutes, of the routes found; none can be under ${par.atLeast}.`,
+          acts: [],
+        };
+  const stop: Claim =
+    handOver === null
+      ? {
+          id: 'hand-over',
+          outcome: 'fails',
+          words: 'Even guarding, telling and handing over exposes somebody.',
+          acts: [],
+        }
+      : {
+          id: 'hand-over',
+          outcome: 'holds',
+          words: `The scene can be handed over properly in ${handOver.stage.world.clock.minute} minutes.`,
+          acts: handOver.stage.acts,
+        };
+  return [safe, whole, price, stop];
+}

@@ -1,0 +1,144 @@
+/**
+ * The proof of a scenario: what a drill of it can come to, by the same `act` as the drill. It is made of certificates,
+ * each of which can be checked apart: routes that `replay` runs (a safe end, par, traps), a survey explored exhaustively
+ * (survey.ts), and an argument over all states about standing on the ground (stops.ts). The full product of parts, tools
+ * and places is not enumerated; where something would need that, the claim says 'not finished' and how far it went.
+ * Chance is an adversary: along par, wherever a leak may flash over, it does, and stopping must still be safe.
+ */
+import { act as plainAct } from '../acts/act.ts';
+import { engineVersion } from '../acts/version.ts';
+import { hazardsIn } from '../hazards/hazardsIn.ts';
+import type { World } from '../world/types.ts';
+import { chanceClaim } from './chance.ts';
+import { bitesClaims, controlClaims, findableClaims, informationClaim } from './claims.ts';
+import { arrive, type Found, handedOver, restored, surveyed } from './findRoute.ts';
+import { deadlyFaults } from './goals.ts';
+import { plainMeasures } from './measures.ts';
+import { withMeasures } from './needs.ts';
+import { parOf, priced, routeClaims } from './par.ts';
+import { Means, plainStep, type Step } from './peek.ts';
+import { stopsClaim } from './stops.ts';
+import { harmful, vantagesOf } from './survey.ts';
+import { tell } from './tell.ts';
+import { bitesIn, type Reached } from './traps.ts';
+import type { Claim, Proof } from './types.ts';
+
+export interface Progress {
+  readonly stage: 'survey' | 'route' | 'par' | 'traps' | 'claims';
+  readonly states: number;
+  readonly transitions: number;
+}
+
+export interface ProveOptions {
+  readonly seed: number;
+  /** Seconds by the host's clock; the engine has none. */
+  readonly now?: () => number;
+  readonly tell?: (progress: Progress) => void;
+  /** The engine's step; a test hands in an altered one. */
+  readonly step?: Step;
+  /** Acts looked at before searches give up. */
+  readonly most?: number;
+  /** Routes walked in shortening par. */
+  readonly tries?: number;
+}
+
+/** Acts looked at, and routes walked, unless the caller says otherwise. */
+const MOST = 60_000;
+const TRIES = 1500;
+
+/** Proves a World fresh from `build` with the seed. */
+export function prove(start: World, options: ProveOptions): Proof {
+  const { seed, now = () => 0, step = plainStep, most = MOST, tries = TRIES } = options;
+  const began = now();
+  const means = new Means(start, step, most);
+  const say = (stage: Progress['stage']): void =>
+    options.tell?.({ stage, states: means.states, transitions: means.transitions });
+  say('survey');
+  const laid = harmful(start);
+  const hazards = hazardsIn(start);
+  const behind = new Set(hazards.flatMap(({ causes }) => causes));
+  const causes = laid.filter(({ fault }) => behind.has(fault.id));
+  const arrived = arrive(means, start);
+  const survey = arrived && surveyed(means, start);
+  if (!arrived || !survey) return unarrived(start, seed);
+  const scene: Reached = { world: arrived.stage.world, acts: arrived.stage.acts };
+  const vantages = vantagesOf(scene.world, laid);
+  const deadly = deadlyFaults(start);
+  say('route');
+  const holdsSource = causes.some(({ on }) => start.parts.some(({ id, premises }) => id === on && premises !== null));
+  const handOver = handedOver(means, survey.route, holdsSource);
+  const found: Found = restored(means, survey.route, deadly);
+  say('par');
+  const par = parOf({ means, start, survey, found, handOver, deadly, tries });
+  say('traps');
+  const bites = bitesIn(
+    means,
+    scene,
+    hazards.filter(({ causes: of }) => of.length > 0),
+  );
+  const traps = tell(start, step, bites);
+  say('claims');
+  const best = withMeasures(survey.route.stage.world, plainMeasures(survey.route.stage.world));
+  const worlds: readonly World[] = [
+    best,
+    ...worldsAlong(start, [par?.acts ?? [], handOver ? priced(handOver.stage).acts : []]),
+  ];
+  const claims: readonly Claim[] = [
+    ...routeClaims(par, found, handOver),
+    ...findableClaims(scene, causes, vantages),
+    informationClaim(scene.world, causes, vantages),
+    ...bitesClaims(start, laid, hazards, bites),
+    ...controlClaims(worlds, causes),
+    stopsClaim(means, scene, worlds),
+    chanceClaim(means, start, par?.acts ?? []),
+  ];
+  return {
+    scenario: start.scenario,
+    scenarioHash: start.scenarioHash,
+    engine: engineVersion,
+    seed,
+    ok: claims.every(({ outcome }) => outcome !== 'fails'),
+    par,
+    claims,
+    traps,
+    states: means.states + survey.states,
+    transitions: means.transitions + survey.transitions,
+    seconds: now() - began,
+  };
+}
+
+/** Every World along routes, the start included. */
+function worldsAlong(start: World, routes: readonly (readonly Parameters<typeof plainAct>[1][])[]): readonly World[] {
+  return [
+    start,
+    ...routes.flatMap((acts) => {
+      let world = start;
+      return acts.map((each) => {
+        world = plainAct(world, each).world;
+        return world;
+      });
+    }),
+  ];
+}
+
+/** A scene that nobody can drive up to and look at unharmed. */
+const unarrived = (start: World, seed: number): Proof => ({
+  scenario: start.scenario,
+  scenarioHash: start.scenarioHash,
+  engine: engineVersion,
+  seed,
+  ok: false,
+  par: null,
+  claims: [
+    {
+      id: 'safe-end',
+      outcome: 'fails',
+      words: 'The scene cannot be reached and looked over without exposing anybody.',
+      acts: [],
+    },
+  ],
+  traps: [],
+  states: 0,
+  transitions: 0,
+  seconds: 0,
+});

@@ -1,0 +1,63 @@
+/**
+ * How a device gets back into service: of its own operations and the repairs that write its state, those that lead to
+ * the ordinary state in the fewest minutes. Found on the device's own states, a handful.
+ */
+import type { Act } from '../acts/types.ts';
+import { componentKind } from '../catalogue/components.ts';
+import { repairKinds } from '../catalogue/repairs.ts';
+import type { Part } from '../world/types.ts';
+import { explore } from './explore.ts';
+
+type State = Part['state'];
+
+interface Way {
+  readonly act: Act;
+  readonly from: Readonly<Record<string, readonly string[]>>;
+  readonly to: Readonly<Record<string, string>>;
+  readonly minutes: number;
+}
+
+/** The state a kind is in when it does its service. */
+export const ordinary = ({ kind }: Part): State =>
+  Object.fromEntries(Object.entries(componentKind(kind).states).map(([name, [first = '']]) => [name, first]));
+
+const ways = (part: Part, stick: string | null): readonly Way[] => [
+  ...componentKind(part.kind)
+    .operations.filter(({ by }) => by !== 'owner')
+    .map(
+      ({ id, by, from, to, minutes }): Way => ({
+        act: { act: 'operate', part: part.id, operation: id, stick: by === 'stick' ? stick : null },
+        from,
+        to,
+        minutes,
+      }),
+    ),
+  ...repairKinds
+    .filter(({ on, sets, from }) => on.includes(part.kind) && sets !== undefined && from !== undefined)
+    .map(
+      ({ id, from = {}, sets = {}, minutes }): Way => ({
+        act: { act: 'repair', part: part.id, repair: id },
+        from,
+        to: sets,
+        minutes,
+      }),
+    ),
+];
+
+const fits = (state: State, from: Way['from']): boolean =>
+  Object.entries(from).every(([name, allowed]) => allowed.includes(state[name] ?? ''));
+
+/** The next act that brings the device nearer to service; null when it is in service or nothing leads there. */
+export function nextToService(part: Part, stick: string | null): Act | null {
+  const goal = Object.entries(ordinary(part)).filter(([name]) => part.state[name] !== undefined);
+  const found = explore<State, Act>({
+    start: part.state,
+    key: (state) => JSON.stringify(Object.entries(state).sort(([a], [b]) => (a < b ? -1 : 1))),
+    done: (state) => goal.every(([name, value]) => state[name] === value),
+    next: (state) =>
+      ways(part, stick)
+        .filter(({ from }) => fits(state, from))
+        .map(({ act, to, minutes }) => ({ to: { ...state, ...to }, cost: minutes, by: act })),
+  });
+  return found.route[0]?.by ?? null;
+}

@@ -1,0 +1,162 @@
+/**
+ * Where a hazard bites: from each standing point, reached without doing anything else, every act on offer that puts
+ * hands, stick or feet on something is looked at. Acts that only take time expose like waiting, tools that serve alike
+ * expose alike, so one of each stands for all; a tool that fails its rule is looked at beside a good one. Hazards that
+ * do not bite at once are tried again after each single operation that changes the scene.
+ */
+import { possibleActs } from '../acts/possibleActs.ts';
+import type { Act, OfferedAct } from '../acts/types.ts';
+import { toolKind } from '../catalogue/tools.ts';
+import { solveCircuit } from '../circuit/solveCircuit.ts';
+import { faulty, precondition } from '../hazards/readiness.ts';
+import type { Hazard } from '../hazards/types.ts';
+import { toolById } from '../world/edit.ts';
+import type { Tool, World } from '../world/types.ts';
+import { bestOf } from './measures.ts';
+import type { Means, Obstacle } from './peek.ts';
+import { standsOf, wayTo } from './places.ts';
+
+/** A way into a hazard, not yet told. */
+export interface Bite {
+  readonly hazard: string;
+  readonly minutes: number;
+  readonly acts: readonly Act[];
+  readonly label: string;
+}
+
+/** A World and the acts that led there. */
+export interface Reached {
+  readonly world: World;
+  readonly acts: readonly Act[];
+}
+
+const idle = new Set<Act['act']>([
+  'ask',
+  'tell',
+  'check-tool',
+  'wear',
+  'guard',
+  'brief',
+  'clearance',
+  'engine',
+  'listen',
+  'park',
+  'go',
+]);
+const quick = new Set<Act['act']>([
+  'count-grounds',
+  'everyone-clear',
+  'tag',
+  'hand-over',
+  'close-out',
+  'owner',
+  'wait',
+  'come-down',
+]);
+
+const fails = (world: World, { id }: Tool): boolean => !precondition(world, 'tool-in-test', { tool: id });
+
+/** One tool for all that serve alike, and one that fails its rule. */
+function standsForAll(world: World, act: Act): boolean {
+  const ids = [...('stick' in act && act.stick !== null ? [act.stick] : []), ...('tool' in act ? [act.tool] : [])];
+  return ids.every((id) => {
+    const tool = toolById(world, id);
+    if (tool === null) return true;
+    const kind = toolKind(tool.kind);
+    const best = bestOf(world, (other) => other === kind);
+    return best?.id === id || fails(world, tool) || faulty(tool);
+  });
+}
+
+const isTried = (world: World, { act }: OfferedAct): boolean =>
+  !idle.has(act.act) &&
+  !quick.has(act.act) &&
+  standsForAll(world, act) &&
+  !(act.act === 'ground' && act.points.length > 2);
+
+/** Tools that an act trusts. */
+const trusted = (act: Act): readonly string[] => [
+  ...('stick' in act && act.stick !== null ? [act.stick] : []),
+  ...('tool' in act ? [act.tool] : []),
+];
+
+/** A tester that stays silent on what is alive. */
+function isDeceived(before: World, after: World, act: Act): boolean {
+  if (act.act !== 'test') return false;
+  const reading = after.knowledge.readings.at(-1);
+  return reading?.shows === 'nothing' && solveCircuit(before).point(act.point).live;
+}
+
+/** Hazards that the act meets, those of the tools that it trusts included. */
+function metBy(world: World, act: Act, obstacles: readonly Obstacle[], after: World): readonly string[] {
+  const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
+  const lost =
+    exposed.length > 0 || isDeceived(world, after, act) ? trusted(act).map((id) => `barrier-loss:${id}`) : [];
+  return [...exposed, ...lost];
+}
+
+/** The acts that lead from a World to each stand; ways that cannot be gone are left out. */
+export function placesFrom(means: Means, { world, acts }: Reached): readonly Reached[] {
+  return standsOf(world).flatMap((stand) => {
+    const way = wayTo(world, stand.id);
+    if (way === null) return [];
+    let now = world;
+    for (const act of way) {
+      const next = means.peek(now, act);
+      if (next.world === now) return [];
+      now = next.world;
+    }
+    return [{ world: now, acts: [...acts, ...way] }];
+  });
+}
+
+/** The first bite of each hazard by minutes, then by number of acts. */
+class Bites {
+  readonly found = new Map<string, Bite>();
+
+  note(bite: Bite): void {
+    const known = this.found.get(bite.hazard);
+    const isSooner =
+      known === undefined ||
+      bite.minutes < known.minutes ||
+      (bite.minutes === known.minutes && bite.acts.length < known.acts.length);
+    if (isSooner) this.found.set(bite.hazard, bite);
+  }
+}
+
+function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (act: OfferedAct) => boolean): void {
+  for (const offer of possibleActs(world)) {
+    if (!isTried(world, offer) || (about !== undefined && !about(offer))) continue;
+    const { obstacles, world: after } = means.peek(world, offer.act);
+    for (const hazard of metBy(world, offer.act, obstacles, after)) {
+      bites.note({
+        hazard,
+        minutes: world.clock.minute + offer.minutes,
+        acts: [...acts, offer.act],
+        label: offer.label,
+      });
+    }
+  }
+}
+
+/** Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation. */
+export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]): ReadonlyMap<string, Bite> {
+  const bites = new Bites();
+  const places = placesFrom(means, arrived);
+  for (const place of places) tryAll(means, bites, place);
+  const left = (): readonly Hazard[] => asked.filter(({ id }) => !bites.found.has(id));
+  if (left().length === 0) return bites.found;
+  for (const place of places) {
+    const operations = possibleActs(place.world).filter(({ act }) => act.act === 'operate' || act.act === 'owner');
+    for (const { act } of operations) {
+      if (left().length === 0 || means.isSpent) return bites.found;
+      const after = means.peek(place.world, act).world;
+      const reached = { world: after, acts: [...place.acts, act] };
+      const wanted = new Set(left().map(({ part }) => part));
+      for (const next of placesFrom(means, reached)) {
+        tryAll(means, bites, next, ({ about }) => about !== null && wanted.has(about));
+      }
+    }
+  }
+  return bites.found;
+}
