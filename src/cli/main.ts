@@ -3,12 +3,13 @@ import { type Register, readTextFile } from './io.ts';
 import { run } from './run.ts';
 import { register as check } from './verbs/check.ts';
 import { register as circuit } from './verbs/circuit.ts';
+import { register as prove } from './verbs/prove.ts';
 import { register as qualify } from './verbs/qualify.ts';
 import { register as replay } from './verbs/replay.ts';
 import { register as schema } from './verbs/schema.ts';
 import { register as trial } from './verbs/trial.ts';
 
-const verbs: readonly Register[] = [check, replay, circuit, qualify, trial, schema];
+const verbs: readonly Register[] = [check, replay, circuit, qualify, trial, schema, prove];
 
 // A reader that stops early, such as `head`, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -4,6 +4,7 @@ import { actJsonSchema, logJsonSchema } from '../engine/acts/logForm.ts';
 import { scenarioJsonSchema } from '../engine/scenario/jsonSchema.ts';
 import { checkReportSchema } from './schemas/checkReport.ts';
 import { circuitReportSchema } from './schemas/circuitReport.ts';
+import { proveReportSchema } from './schemas/proveReport.ts';
 import { qualifyReportSchema } from './schemas/qualifyReport.ts';
 import { replayReportSchema } from './schemas/replayReport.ts';
 import { trialReportSchema } from './schemas/trialReport.ts';
@@ -20,6 +21,7 @@ export const schemas: Readonly<Record<string, () => object>> = {
   act: actJsonSchema,
   check: printed('What loose-tie check --json prints', checkReportSchema),
   circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),
+  prove: printed('What loose-tie prove --json prints', proveReportSchema),
   qualify: printed('What loose-tie qualify --json prints', qualifyReportSchema),
   replay: printed('What loose-tie replay --json prints', replayReportSchema),
   trial: printed('What loose-tie trial --json prints', trialReportSchema),

@@ -44,7 +44,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   acts: { rooms: aboveActs, packages: ['zod'], notTheReader: true },
   score: { rooms: actsAndAbove, notTheReader: true },
   trainees: { rooms: scoreAndAbove, notTheReader: true },
-  proof: { rooms: actsAndAbove, notTheReader: true },
+  proof: { rooms: actsAndAbove, packages: ['zod'], notTheReader: true },
   debrief: { rooms: scoreAndAbove, notTheReader: true },
   record: { rooms: scoreAndAbove, notTheReader: true },
   qualification: { rooms: scoreAndAbove, notTheReader: true },

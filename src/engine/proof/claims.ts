@@ -9,7 +9,7 @@ import type { Hazard } from '../hazards/types.ts';
 import { findPart, pointsOf, toolById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { bestOf } from './measures.ts';
-import { wayTo } from './places.ts';
+import { liftOf, wayTo } from './places.ts';
 import type { Laid, Vantage } from './survey.ts';
 import type { Bite, Reached } from './traps.ts';
 import type { Claim } from './types.ts';
@@ -47,6 +47,9 @@ export const findableClaims = (
         };
   });
 
+/** Mechanisms that distance from the ground keeps away. */
+const aloftOnly = new Set<Hazard['mechanism']>(['approach', 'fall', 'drop']);
+
 /** Whether each hazard with a cause bites on some plausible act, and each serious fault is behind a hazard. */
 export function bitesClaims(
   world: World,
@@ -54,18 +57,26 @@ export function bitesClaims(
   hazards: readonly Hazard[],
   bites: ReadonlyMap<string, Bite>,
 ): readonly Claim[] {
+  const grounded = liftOf(world) === null;
   const ofHazards = hazards
     .filter(({ causes }) => causes.length > 0)
-    .map(({ id, words }): Claim => {
+    .map(({ id, mechanism, words }): Claim => {
       const bite = bites.get(id);
-      return bite === undefined
+      if (bite !== undefined)
+        return { id: `bites:${id}`, outcome: 'holds', words: `It bites: ${bite.label}.`, acts: bite.acts };
+      return grounded && aloftOnly.has(mechanism)
         ? {
+            id: `bites:${id}`,
+            outcome: 'holds',
+            words: 'It cannot bite this crew: nothing on the truck gets anybody up there.',
+            acts: [],
+          }
+        : {
             id: `bites:${id}`,
             outcome: 'not finished',
             words: `No act that meets it was found at once or after one operation: ${words}`,
             acts: [],
-          }
-        : { id: `bites:${id}`, outcome: 'holds', words: `It bites: ${bite.label}.`, acts: bite.acts };
+          };
     });
   const behind = new Set(hazards.flatMap(({ causes }) => causes));
   const ofFaults = laid

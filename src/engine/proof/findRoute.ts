@@ -10,7 +10,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { findPart } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { type Achieved, achieve, achieveAct, perform, type Route } from './achieve.ts';
-import { isRestored, mustGo, repairsLeft, unfed } from './goals.ts';
+import { isLeft, isRestored, mustGo, repairsLeft, unfed } from './goals.ts';
 import { bestOf, type Measure, plainMeasures } from './measures.ts';
 import type { Means, Obstacle } from './peek.ts';
 import { type Deed, deedsOf, placedAt, standsOf } from './places.ts';
@@ -198,6 +198,11 @@ export function restored(means: Means, start: Route, deadly: ReadonlySet<string>
     const done = untilNone(means, now, choices);
     if (!done.ok) return { route: null, blocked: [...blocked, done] };
     now = done.route;
+  }
+  if (isLeft(now.stage.world, deadly)) {
+    const spoken = achieve(means, now, [{ act: { act: 'tell', who: 'dispatcher', what: 'stays-out' }, at: null }]);
+    if (!spoken.ok) return { route: null, blocked: [...blocked, spoken] };
+    now = spoken.route;
   }
   if (!isRestored(now.stage.world, deadly)) {
     const obstacles = unfed(now.stage.world).map(

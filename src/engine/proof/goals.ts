@@ -63,9 +63,18 @@ const isCleared = (world: World): boolean =>
   world.parts.every(({ supported }) => !supported) &&
   trainee(world).aloftBy === null;
 
+const told: readonly string[] = ['backfeed', 'public-danger', 'cause-found', 'stays-out'];
+
+/** Whether something that can kill is still there, if only in a house. */
+export const isLeft = (world: World, deadly: ReadonlySet<string>): boolean =>
+  world.parts.some(({ faults }) => faults.some(({ id }) => deadly.has(id)));
+
 /** What keeps a World from counting as restored, apart from the closing out. */
 export const isRestored = (world: World, deadly: ReadonlySet<string>): boolean =>
-  mustGo(world).every((id) => !deadly.has(id)) && isCleared(world) && unfed(world).length === 0;
+  mustGo(world).every((id) => !deadly.has(id)) &&
+  isCleared(world) &&
+  unfed(world).length === 0 &&
+  (!isLeft(world, deadly) || world.orders.reported.some((what) => told.includes(what)));
 
 /** Devices that stand otherwise than the crew found them, without a tag. */
 export const untagged = (start: World, world: World): readonly Part[] =>

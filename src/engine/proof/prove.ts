@@ -43,7 +43,7 @@ export interface ProveOptions {
 }
 
 /** Acts looked at, and routes walked, unless the caller says otherwise. */
-const MOST = 60_000;
+const MOST = 25_000;
 const TRIES = 1500;
 
 /** Proves a World fresh from `build` with the seed. */

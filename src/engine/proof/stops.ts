@@ -1,10 +1,10 @@
 /**
- * From every state one can stop safely. Handing over is never refused, nor is coming down, walking, guarding, telling or
- * tagging beside a device; so what is left to show is that nobody standing on the ground at any stand is in reach of
- * anything, whatever the acts have made of the scene. Acts move no metal and hang no conductor lower than its length
- * allows. So each ground stand is asked once, with every bare metal alive at the highest voltage of the system or of
- * any table row: nobody there means nobody there in any state. A stand where that fails is asked in the states that
- * were really reached, and if it fails there too, the shortest way into it is the counterexample.
+ * From every state one can stop safely. Handing over is never refused, nor is coming down, walking on the ground, guarding
+ * or telling; coming down exposes to nothing that being up there did not. So what is left to show is a place on the
+ * ground where nobody is in reach of anything, whatever the acts have made of the scene. Acts move no metal, and a lost
+ * tie lets a conductor no farther than its length allows. So each ground stand is asked once with every bare metal alive
+ * at twice the system's highest voltage (two sources out of step): nobody in reach then means nobody in any state. Where
+ * no stand passes, the states that were really reached are asked.
  */
 
 import { standing } from '../acts/presence.ts';
@@ -37,6 +37,7 @@ function allAlive(world: World, volts: number): CircuitSolution {
     },
     point,
     between: () => volts,
+    step: (a, b) => real.step(a, b),
     bodyCurrent: (_from, _to, ohms) => volts / ohms,
     branchCurrent: (part, branch) => real.branchCurrent(part, branch),
   };
@@ -79,36 +80,30 @@ export const standingMeets = (means: Means, world: World, stand: Stand): readonl
 /** Whether one can stop safely from everywhere. */
 export function stopsClaim(means: Means, scene: Reached, worlds: readonly World[]): Claim {
   const worst = groundAtWorst(scene.world);
-  if (worst.size === 0) {
+  const ground = standsOf(scene.world).filter(({ aloft }) => aloft === null);
+  const free = ground.filter(({ id }) => !worst.has(id));
+  const always = free.filter((stand) => worlds.every((world) => standingMeets(means, world, stand).length === 0));
+  if (always.length > 0) {
+    // What only these states were asked for: voltage in the ground, traffic, animals.
+    const others = ground.some((stand) =>
+      standingMeets(means, scene.world, stand).some((id) => !id.startsWith('approach:') && !id.startsWith('drop:')),
+    );
     return {
       id: 'stops',
-      outcome: 'holds',
-      words:
-        'From every state one can stop: coming down, guarding, telling and handing over are never refused, and nobody on the ground is in reach of anything, whatever is alive.',
+      outcome: others ? 'not finished' : 'holds',
+      words: others
+        ? `Something else than live metal reaches people on the ground here; in ${worlds.length} states looked at there was always a place where nothing does.`
+        : `From every state one can stop: coming down, walking away, guarding, telling and handing over are never refused, and at ${always.length} of ${ground.length} places on the ground nobody is in reach of anything, whatever is alive.`,
       acts: [],
     };
   }
-  const free = standsOf(scene.world).filter(({ id, aloft }) => aloft === null && !worst.has(id));
-  for (const stand of standsOf(scene.world).filter(({ id }) => worst.has(id))) {
-    const met = standingMeets(means, scene.world, stand);
-    if (met.length === 0) continue;
-    return {
-      id: 'stops',
-      outcome: 'fails',
-      words: `Whoever stands here is in reach while stopping: ${stand.name}, ${met.join(', ')}.`,
-      acts: [...scene.acts, ...(wayTo(scene.world, stand.id) ?? [])],
-    };
-  }
-  const reached = worlds.find((world) => [...worst.keys()].some((id) => meetsAt(means, world, id)));
+  const caught = ground.every((stand) => standingMeets(means, scene.world, stand).length > 0);
+  const reached = worlds.some((world) => ground.every((stand) => standingMeets(means, world, stand).length > 0));
+  const [first] = ground;
   return {
     id: 'stops',
-    outcome: reached === undefined && free.length > 0 ? 'not finished' : 'fails',
-    words: `Standing is safe in the ${worlds.length} states looked at; were everything alive, it would not be at: ${[...worst.keys()].join(', ')}.`,
-    acts: [],
+    outcome: caught || reached ? 'fails' : 'not finished',
+    words: `There is no place on the ground where nobody would be in reach were everything alive${caught || reached ? ', and in a state that was reached there is none as things are' : `; as things are there was one in each of ${worlds.length} states looked at`}.`,
+    acts: caught && first !== undefined ? [...scene.acts, ...(wayTo(scene.world, first.id) ?? [])] : [],
   };
-}
-
-function meetsAt(means: Means, world: World, id: string): boolean {
-  const stand = standsOf(world).find((each) => each.id === id);
-  return stand !== undefined && world.ended === null && standingMeets(means, world, stand).length > 0;
 }

@@ -34,12 +34,18 @@ function causeWords(world: World, causes: readonly string[]): string {
   return names.length === 0 ? '' : ` Behind it: ${[...new Set(names)].join(', ')}.`;
 }
 
-/** The ten shortest, those with a cause in the scene before those of a line in service. */
+/** What makes two traps the same lesson: the kind of act, what it meets, what failed. */
+const lesson = ({ acts, hazard, failed }: Bite): string =>
+  `${acts.at(-1)?.act} ${hazard.slice(0, hazard.indexOf(':'))} ${failed.join(' ')}`;
+
+/** The ten shortest, each lesson once. */
 export function tell(start: World, step: Step, bites: ReadonlyMap<string, Bite>): readonly Trap[] {
   const sorted = [...bites.values()].sort(
     (a, b) => a.minutes - b.minutes || a.acts.length - b.acts.length || (a.hazard < b.hazard ? -1 : 1),
   );
-  return sorted.slice(0, MOST).map(({ hazard, minutes, acts, label }) => {
+  const first = new Map<string, Bite>();
+  for (const bite of sorted) if (!first.has(lesson(bite))) first.set(lesson(bite), bite);
+  return [...first.values()].slice(0, MOST).map(({ hazard, minutes, acts, label }) => {
     let world = start;
     let exposures: readonly Exposure[] = [];
     for (const act of acts) {

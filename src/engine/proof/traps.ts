@@ -22,6 +22,8 @@ export interface Bite {
   readonly minutes: number;
   readonly acts: readonly Act[];
   readonly label: string;
+  /** Preconditions that failed. */
+  readonly failed: readonly string[];
 }
 
 /** A World and the acts that led there. */
@@ -80,6 +82,11 @@ const trusted = (act: Act): readonly string[] => [
   ...('tool' in act ? [act.tool] : []),
 ];
 
+const isLost = (world: World, id: string): boolean => {
+  const tool = toolById(world, id);
+  return tool !== null && (fails(world, tool) || faulty(tool));
+};
+
 /** A tester that stays silent on what is alive. */
 function isDeceived(before: World, after: World, act: Act): boolean {
   if (act.act !== 'test') return false;
@@ -91,7 +98,11 @@ function isDeceived(before: World, after: World, act: Act): boolean {
 function metBy(world: World, act: Act, obstacles: readonly Obstacle[], after: World): readonly string[] {
   const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
   const lost =
-    exposed.length > 0 || isDeceived(world, after, act) ? trusted(act).map((id) => `barrier-loss:${id}`) : [];
+    exposed.length > 0 || isDeceived(world, after, act)
+      ? trusted(act)
+          .filter((id) => isLost(world, id))
+          .map((id) => `barrier-loss:${id}`)
+      : [];
   return [...exposed, ...lost];
 }
 
@@ -134,6 +145,7 @@ function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (a
         minutes: world.clock.minute + offer.minutes,
         acts: [...acts, offer.act],
         label: offer.label,
+        failed: obstacles.find(({ id }) => id === hazard)?.failed ?? [],
       });
     }
   }
