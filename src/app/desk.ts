@@ -99,19 +99,19 @@ export const createDesk = (parts: DeskParts): Desk => {
   };
 
   const play = (
-    { scenario, hash }: Offered,
+    { scenario, hash, par }: Offered,
     seed: number,
     log?: Log,
     how: How = { way: 'scored', until: null },
   ): boolean => {
     const { way, until } = how;
-    const created = createDrill({ world: build(scenario, hash, seed), seed, log, judgedElsewhere: true });
+    const created = createDrill({ world: build(scenario, hash, seed), seed, par, log, judgedElsewhere: true });
     if (!created.ok) {
       problem.value = `That log cannot be played again: ${created.problem.words}.`;
       return false;
     }
     const { drill } = created;
-    parts.judge.begin({ scenario, hash, seed, log: log ?? null });
+    parts.judge.begin({ scenario, hash, seed, par, log: log ?? null });
     const askJudge = (): void => {
       const { stage, score } = drill.snapshot();
       if (stage === 'debrief' && score === null) parts.judge.ended(drill.replay(), (worked) => drill.judged(worked));

@@ -13,6 +13,7 @@ export interface Beginning {
   readonly hash: string;
   readonly seed: number;
   readonly log: Log | null;
+  readonly par?: Log['par'];
 }
 
 export type ToWorker = { readonly begin: Beginning } | { readonly act: Act };

@@ -1,4 +1,6 @@
 /** The scenarios that are built into the app; one that does not parse is a defect of the build and said so. */
+import type { Log } from '../engine/acts/types.ts';
+import { parFor, parForm } from '../engine/proof/parForm.ts';
 import { parse } from '../engine/scenario/parse.ts';
 import { build } from '../engine/world/build.ts';
 import type { Offered } from '../screens/types.ts';
@@ -9,23 +11,34 @@ const files: Readonly<Record<string, string>> = import.meta.glob('../../scenario
   eager: true,
 });
 
+const pars: Readonly<Record<string, unknown>> = import.meta.glob('../../scenarios/par/*.json', {
+  import: 'default',
+  eager: true,
+});
+
 export interface Library {
   readonly offered: readonly Offered[];
   readonly problems: readonly string[];
 }
 
-/** Every scenario of a set of files by path, by grade, then by title. */
-export const libraryFrom = (texts: Readonly<Record<string, string>>): Library => {
+/** Every scenario of a set of files by path, by grade, then by title, each with the par that was proved for it. */
+export const libraryFrom = (
+  texts: Readonly<Record<string, string>>,
+  proven: Readonly<Record<string, unknown>> = {},
+): Library => {
+  const files = Object.values(proven).map((file) => parForm.parse(file));
+  const parOf = (hash: string): Log['par'] =>
+    files.map((file) => parFor(file, hash)).find((par) => par !== null) ?? null;
   const offered: Offered[] = [];
   const problems: string[] = [];
   for (const [path, text] of Object.entries(texts)) {
     const file = path.slice(path.lastIndexOf('/') + 1);
     const parsed = parse(text, file, { parts: (scenario) => build(scenario, '').parts });
-    if (parsed.ok) offered.push({ scenario: parsed.scenario, hash: parsed.hash });
+    if (parsed.ok) offered.push({ scenario: parsed.scenario, hash: parsed.hash, par: parOf(parsed.hash) });
     else problems.push(...parsed.problems.map(({ line, column, message }) => `${file}:${line}:${column} ${message}`));
   }
   const rank = ({ scenario }: Offered): string => `${scenario.grade} ${scenario.title}`;
   return { offered: offered.sort((a, b) => (rank(a) < rank(b) ? -1 : 1)), problems };
 };
 
-export const builtIn = (): Library => libraryFrom(files);
+export const builtIn = (): Library => libraryFrom(files, pars);

@@ -2,7 +2,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { MountScene } from '../drill/sceneTypes.ts';
 import type { Drill, Snapshot } from '../drill/types.ts';
-import type { Act } from '../engine/acts/types.ts';
+import type { Act, Log } from '../engine/acts/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
 import type { Aid, Look } from '../engine/senses/types.ts';
 import type { UnitSystem } from '../engine/units/formatQuantity.ts';
@@ -23,6 +23,8 @@ export interface Settings {
 export interface Offered {
   readonly scenario: Scenario;
   readonly hash: string;
+  /** Proven par of this very scenario by this engine; absent or null: none. */
+  readonly par?: Log['par'];
 }
 
 export interface Caption {
