@@ -56,7 +56,11 @@ const toolsKey = keptWith<World['tools']>((tools) =>
 );
 
 const peopleKey = keptWith<World['people']>((people) =>
-  people.map(({ id, at, wearing, aloftBy }) => `${id}@${at ?? ''}:${wearing.join('+')}:${aloftBy ?? ''}`).join(' '),
+  people
+    .map(({ id, at, wearing, aloftBy, task, faults }) =>
+      [id, at, wearing.join('+'), aloftBy, JSON.stringify(task), faults.map((fault) => fault.id).join('+')].join(':'),
+    )
+    .join(' '),
 );
 
 const jumpersKey = keptWith<World['jumpers']>((jumpers) =>
@@ -104,6 +108,9 @@ export const physicalKey = (world: World): string =>
     briefingKey(world.paper),
     siteKey(world.site),
     coversText(world.covers),
+    JSON.stringify(world.guards),
+    world.truck.place,
+    world.site.thunderAt === null ? '' : world.clock.minute,
     `${world.orders.clearance?.state ?? ''}:${world.orders.clearance?.device ?? ''}`,
   ].join('|');
 
@@ -157,7 +164,7 @@ export const canonicalKey = (world: World): string =>
     readingsKey(world.knowledge),
     askedKey(world.knowledge),
     comingKey(world),
-    `${world.truck.place}:${world.truck.engine}:${world.guards.chocks}:${world.guards.cones}:${world.guards.keepOut}`,
+    `${world.truck.engine}`,
     [...world.orders.reported].sort().join('+'),
     [...world.orders.customersTold].sort().join('+'),
     world.ended ?? '',

@@ -82,6 +82,8 @@ const knowing = (world: World): readonly Measure[] =>
       return { acts: [act] };
     });
 
+const guarding = (world: World): readonly Measure[] => offersOf(world, 'guard').map((act) => ({ acts: [act] }));
+
 const poles = (world: World): readonly Measure[] =>
   offersOf(world, 'sound').flatMap((act) =>
     act.act === 'sound' ? [{ acts: [{ act: 'look', part: `${act.pole}.pole`, aid: 'eyes' }, act] }] : [],
@@ -129,6 +131,7 @@ export const plainMeasures = (world: World): readonly Measure[] => [
   ...wearing(world),
   ...checking(world),
   ...waiting(world),
+  ...guarding(world),
   { acts: [{ act: 'brief', topics: briefingTopics, rescue: true }] },
   ...poles(world),
   ...takingOut(world),
