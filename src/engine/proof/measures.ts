@@ -82,7 +82,11 @@ const knowing = (world: World): readonly Measure[] =>
       return { acts: [act] };
     });
 
-const guarding = (world: World): readonly Measure[] => offersOf(world, 'guard').map((act) => ({ acts: [act] }));
+/** Guarding, and giving the people on scene something to do or sending them away. */
+const guarding = (world: World): readonly Measure[] =>
+  [...offersOf(world, 'guard'), ...offersOf(world, 'send'), ...offersOf(world, 'assign')].map((act) => ({
+    acts: [act],
+  }));
 
 const poles = (world: World): readonly Measure[] =>
   offersOf(world, 'sound').flatMap((act) =>

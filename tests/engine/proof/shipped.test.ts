@@ -5,8 +5,8 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { appendEntry, newLog } from '../../../src/engine/acts/log.ts';
 import { act } from '../../../src/engine/acts/act.ts';
+import { appendEntry, newLog } from '../../../src/engine/acts/log.ts';
 import { replay } from '../../../src/engine/acts/replay.ts';
 import type { Log } from '../../../src/engine/acts/types.ts';
 import { faultIn, parFile, parFor, parForm } from '../../../src/engine/proof/parForm.ts';
@@ -28,7 +28,9 @@ function reprove(name: string): void {
 describe.each(shipped)('the proven par of %s', (name) => {
   it('is shown by a route that exposes nobody and takes so many minutes', () => {
     if (process.env.UPDATE === '1' && !isGood(name)) reprove(name);
-    expect(existsSync(fileOf(name)), `prove it: npx loose-tie prove scenarios/${name}.yaml --par scenarios/par`).toBe(true);
+    expect(existsSync(fileOf(name)), `prove it: npx loose-tie prove scenarios/${name}.yaml --par scenarios/par`).toBe(
+      true,
+    );
     expect(faultIn(sceneOf(name), parIn(name))).toBeNull();
   });
 });
@@ -46,7 +48,9 @@ describe('a par', () => {
 
   it('is found out when its minutes or its route are not what they were', () => {
     expect(faultIn(sceneOf(name), { ...par, minutes: par.minutes - 1 })).toMatch(/minutes, not/);
-    expect(faultIn(sceneOf(name), { ...par, acts: par.acts.slice(0, -1), minutes: par.minutes - 2 })).toMatch(/does not end/);
+    expect(faultIn(sceneOf(name), { ...par, acts: par.acts.slice(0, -1), minutes: par.minutes - 2 })).toMatch(
+      /does not end/,
+    );
     const bare = par.acts.filter(({ act: kind }) => kind !== 'check-tool' && kind !== 'wear');
     expect(faultIn(sceneOf(name), { ...par, acts: bare })).toMatch(/exposes somebody/);
   });
