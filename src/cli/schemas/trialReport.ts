@@ -1,5 +1,6 @@
 /** What `trial --json` prints, as a schema that its JSON Schema is generated from. */
 import { z } from 'zod';
+import { wheres } from '../../engine/trainees/types.ts';
 
 const text = z.string().min(1);
 const share = z.number().min(0).max(1);
@@ -25,7 +26,7 @@ const pair = z.strictObject({
   against: text,
   part: partName,
   expected: z.enum(['differs', 'same']),
-  where: z.enum(['anywhere', 'a-fatal-cause', 'a-cause', 'several-causes', 'a-hidden-cause']),
+  where: z.enum(wheres),
   scenes: z.array(text).describe('scenes in which the habit can show'),
   auc: share.nullable().describe('share of pairs in the same scene in which habit scores above against, ties half'),
   low: share.nullable(),

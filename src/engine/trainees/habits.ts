@@ -6,7 +6,7 @@
 import { conditions } from '../catalogue/conditions.ts';
 import { aids } from '../senses/types.ts';
 import type { Stand } from '../world/types.ts';
-import { arrive, brief, guard, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
+import { arrive, brief, guard, handsOnAll, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
 import { askAll, checkTools, notice, type Survey, soundPoles, surveyScene } from './survey.ts';
 import type { Doing, Habit, HabitId, Scene, Self } from './types.ts';
 
@@ -83,7 +83,10 @@ function* neverTests(self: Self): Doing {
   yield* surveyScene(self, everywhere(self));
   yield* checkTools(self);
   yield* brief(self);
-  if (!(yield* workAloft(self, 3))) yield* workDevices(self, 4);
+  if (!(yield* workAloft(self, 3))) {
+    yield* workDevices(self, 4);
+    yield* handsOnAll(self, 12);
+  }
   yield* report(self);
   yield { act: 'hand-over' };
 }
@@ -156,8 +159,8 @@ export const habits: readonly Habit[] = [
   },
   {
     id: 'never-tests',
-    words: 'Surveys as carefully, then works aloft, or at the devices, without a test.',
-    spoils: [{ part: 'exposure', where: 'a-fatal-cause' }],
+    words: 'Surveys as carefully, then works aloft, or on all that hands and sticks reach, without a test.',
+    spoils: [{ part: 'exposure', where: 'a-fatal-cause-in-reach' }],
     keeps: ['recognition'],
     does: neverTests,
   },

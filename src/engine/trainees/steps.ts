@@ -126,5 +126,18 @@ export function* workDevices(self: Self, most: number): Doing {
   }
 }
 
+/** Bare or gloved hands on what can be got at from the ground, at each stand up to so many. */
+export function* handsOnAll(self: Self, most: number): Doing {
+  for (const stand of self.scene().stands.filter(({ aloft }) => aloft === null)) {
+    if (self.scene().ended !== null) return;
+    yield { act: 'go', to: stand.id };
+    const touches = self.offers().filter(({ act }) => act.act === 'touch');
+    for (const { act } of touches.slice(0, most)) {
+      if (self.scene().ended !== null) return;
+      yield act;
+    }
+  }
+}
+
 const isDeviceWork = (act: Act): boolean =>
   act.act === 'operate' || (act.act === 'repair' && act.repair === 'fit-link');

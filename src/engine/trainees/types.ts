@@ -60,7 +60,14 @@ export type HabitId =
   | 'random';
 
 /** Scenes in which a habit can show: told by the scene and its causes, never by how anybody did there. */
-export const wheres = ['anywhere', 'a-fatal-cause', 'a-cause', 'several-causes', 'a-hidden-cause'] as const;
+export const wheres = [
+  'anywhere',
+  'a-fatal-cause',
+  'a-fatal-cause-in-reach',
+  'a-cause',
+  'several-causes',
+  'a-hidden-cause',
+] as const;
 export type Where = (typeof wheres)[number];
 
 /** A part of the score that a habit should spoil, and in which scenes it can. */

@@ -1,12 +1,15 @@
 /** In which scenes a habit can show at all, told by the causes that lie there and from where their signs can be made out. */
 import { act } from '../acts/act.ts';
+import { shoulderHeight, step as stepAside } from '../acts/presence.ts';
 import type { Act } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import { toolKind } from '../catalogue/tools.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
+import { add, distance } from '../math/vec3.ts';
 import { laidIn, perceivableFrom } from '../score/known.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
-import { trainee } from '../world/edit.ts';
+import { pointAt, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import type { Where } from './types.ts';
 
@@ -21,6 +24,18 @@ export const whereIn = (world: World): readonly Where[] => {
 
 /** Ways to tell that put hands, hammer or stick on something: a careful one may rightly stay away. */
 const needsHands: readonly string[] = ['measure', 'sound', 'prod'];
+
+const hasLift = (world: World): boolean => world.tools.some(({ kind }) => toolKind(kind).lifts !== undefined);
+
+/** Whether a hand gets at a point from some stand on the ground. */
+const isFromGround = (world: World, point: string | null): boolean => {
+  const at = point === null ? null : pointAt(world, point);
+  if (at === null) return false;
+  return world.stands.some(
+    ({ feet, reachM, aloft }) =>
+      aloft === null && distance(add(feet, [0, 0, shoulderHeight]), at) <= reachM + stepAside,
+  );
+};
 
 const arriving: readonly Act[] = [{ act: 'acknowledge' }, { act: 'park', at: 'clear' }];
 
@@ -40,8 +55,11 @@ const derive = (world: World): readonly Where[] => {
   const told = causes.filter((laid) => vantages(laid).some(({ aid }) => !needsHands.includes(aid)));
   const isHidden = told.some(({ fault }) => !seen.has(fault.id));
   const isFatal = causes.some(({ fault }) => faultKind(fault.kind).severity === 'fatal');
+  const deadly = hazardsIn(world).filter((hazard) => hazard.potentiallyFatal && hazard.causes.length > 0);
+  const inReach = deadly.length > 0 && (hasLift(world) || deadly.some(({ point }) => isFromGround(world, point)));
   return [
     'anywhere',
+    ...(inReach ? (['a-fatal-cause-in-reach'] as const) : []),
     ...(isFatal ? (['a-fatal-cause'] as const) : []),
     ...(causes.length > 0 ? (['a-cause'] as const) : []),
     ...(told.length > 1 ? (['several-causes'] as const) : []),
