@@ -23,6 +23,18 @@ const phaserTextureFix: Plugin = {
   transform: { filter: { id: /phaser\.esm\.js/ }, handler: (code) => ({ code: fixPhaser(code), map: null }) },
 };
 
+const inBrowser = {
+  enabled: true,
+  headless: true,
+  screenshotFailures: false,
+  viewport: { width: 1280, height: 720 },
+  instances: [{ browser: 'chromium' as const }],
+  provider: playwright({
+    launchOptions: { executablePath: findBrowser() ?? undefined, chromiumSandbox: false, args: browserArgs },
+    contextOptions: { reducedMotion: 'reduce' },
+  }),
+};
+
 export default defineConfig({
   root: at('./src'),
   base: './',
@@ -80,17 +92,7 @@ export default defineConfig({
           include: ['tests/**/*.browser.test.{ts,tsx}'],
           sequence: { groupOrder: 1 },
           maxWorkers: 1,
-          browser: {
-            enabled: true,
-            headless: true,
-            screenshotFailures: false,
-            viewport: { width: 1280, height: 720 },
-            instances: [{ browser: 'chromium' }],
-            provider: playwright({
-              launchOptions: { executablePath: findBrowser() ?? undefined, chromiumSandbox: false, args: browserArgs },
-              contextOptions: { reducedMotion: 'reduce' },
-            }),
-          },
+          browser: inBrowser,
         },
       },
       {
@@ -108,9 +110,24 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          name: 'long-browser',
+          include: ['tests/**/*.browser.long.test.ts'],
+          sequence: { groupOrder: 4 },
+          maxWorkers: 1,
+          testTimeout: 1_200_000,
+          hookTimeout: 600_000,
+          // UPDATE=1 writes pinned tables anew.
+          provide: { update: process.env.UPDATE === '1' },
+          browser: inBrowser,
+        },
+      },
+      {
+        extends: true,
+        test: {
           name: 'long',
           environment: 'node',
           include: ['tests/**/*.long.test.ts'],
+          exclude: ['tests/**/*.browser.long.test.ts'],
           sequence: { groupOrder: 3 },
           testTimeout: 1_200_000,
         },

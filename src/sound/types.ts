@@ -2,12 +2,19 @@
 
 /** Sounds that go on; their files are seamless loops. */
 export const loopNames = [
+  'bees',
   'birds',
   'detector-tone',
+  'dog',
+  'drizzle',
   'fog-drip',
   'generator',
   'insulator-buzz',
+  'rain',
+  'traffic',
   'transformer-hum',
+  'truck-engine',
+  'wind-wires',
 ] as const;
 
 /** Sounds that happen once. */
@@ -21,6 +28,7 @@ export const onceNames = [
   'meter-click',
   'radio-squelch',
   'stick-wipe',
+  'thunder',
 ] as const;
 
 export type LoopName = (typeof loopNames)[number];

@@ -12,5 +12,6 @@ export const usual: Readonly<Record<OnceName, { readonly level: DecibelsA; reado
   'hammer-sound': { level: 57, caption: 'a ringing knock' },
   'meter-click': { level: 48, caption: 'two clicks' },
   'radio-squelch': { level: 50, caption: 'a burst of radio hiss' },
+  thunder: { level: 50, caption: 'a long low roll, far off' },
   'stick-wipe': { level: 46, caption: 'cloth rubbing along a pole' },
 };

@@ -1,14 +1,16 @@
 /**
- * What is heard at a stand: level by distance against the background, which a running truck engine raises. The buzz of a leak
- * follows the solved leakage current, 20 dB a factor of ten (an assumption: no published level was found). Left out: steady sounds
- * other than the truck do not mask each other, and nothing but distance weakens them.
+ * What is heard at a stand: level by distance against the background, which a running truck engine and every other steady sound
+ * raise, as far as the spread of masking reaches from its strongest frequency to the other's (standards/masking.ts). The buzz of
+ * a leak follows the solved leakage current, 20 dB a factor of ten (an assumption: no published level was
+ * found). Nothing but distance weakens a sound.
  */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { atan2, log10, pow } from '../math/elementary.ts';
 import { add, distance, sub, type Vec3 } from '../math/vec3.ts';
-import { heardMargin, isHeard, levelAt, sumLevels } from '../standards/hearing.ts';
+import { heardMargin, isHeard, levelAt, sumLevels, windBackground } from '../standards/hearing.ts';
+import { maskAt } from '../standards/masking.ts';
 import { placeOn, standById } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 import type { Heard, Sign } from './types.ts';
@@ -29,6 +31,15 @@ interface Source {
   readonly caption: string;
   readonly fault: string | null;
   readonly part: string | null;
+}
+
+/** Wind from which wires sing, m/s, and cars on a road beside one, dB(A): estimates. */
+const WIRES = 4;
+const ROAD = { light: 52, heavy: 62 } as const;
+
+/** What falls, of sites that say so. */
+interface Falling {
+  readonly precipitation?: string;
 }
 
 const earAt = (world: World, stand: string): Vec3 => {
@@ -107,6 +118,31 @@ export const backgroundAt = (world: World, stand: string): number => {
   return sumLevels(truck === null ? [world.site.backgroundDb] : [world.site.backgroundDb, truck]);
 };
 
+/** Level of each source at an ear, dB(A). */
+const levelsOf = (sources: readonly Source[], ear: Vec3): readonly number[] =>
+  sources.map(({ level, atM, at }) => levelAt(level, atM, Math.max(1, distance(at, ear))));
+
+/** Strongest frequency of each steady sound, Hz: estimates, from what it is made of. */
+const strongest: Readonly<Record<string, number>> = {
+  bees: 240,
+  dog: 600,
+  'detector-tone': 2500,
+  generator: 250,
+  'insulator-buzz': 3000,
+  'transformer-hum': 120,
+};
+const pitchOf = ({ sound }: Source): number => strongest[sound] ?? 1000;
+
+/** What a source has against it: the background, and all other sources as far as they mask its frequency. */
+const against = (background: number, sources: readonly Source[], levels: readonly number[], own: number): number => {
+  const mine = sources[own];
+  if (mine === undefined) return background;
+  const masks = sources.flatMap((other, i) =>
+    i === own ? [] : [maskAt(levels[i] ?? 0, pitchOf(other), pitchOf(mine))],
+  );
+  return sumLevels([background, ...masks]);
+};
+
 const directionTo = (ear: Vec3, at: Vec3): number => {
   const [x, y] = sub(at, ear);
   return atan2(y, x);
@@ -122,29 +158,39 @@ const ambient = (world: World): readonly Heard[] => {
     caption,
     fault: null,
   });
+  const { backgroundDb, light, traffic, wetness, windMs } = world.site;
+  const falls = (world.site as Falling).precipitation ?? 'none';
+  const wet = falls === 'rain' || falls === 'drizzle';
   return [
-    ...(world.site.light === 'dawn' || world.site.light === 'day' ? [all('birds', 42, 'birds, now and then')] : []),
-    ...(world.site.wetness > 0.5 ? [all('fog-drip', 32, 'drops falling from wires and leaves')] : []),
-  ].filter(({ level }) => isHeard(level, world.site.backgroundDb));
+    // Rain is what the background of a wet site is made of.
+    ...(falls === 'rain' ? [all('rain', backgroundDb, 'rain falling all round')] : []),
+    ...(falls === 'drizzle' ? [all('drizzle', backgroundDb, 'fine drops falling all round')] : []),
+    ...(windMs >= WIRES ? [all('wind-wires', windBackground(windMs), 'wind in the wires')] : []),
+    ...(traffic === 'none' ? [] : [all('traffic', ROAD[traffic], 'cars on the road, now and then')]),
+    ...(!wet && (light === 'dawn' || light === 'day') ? [all('birds', 42, 'birds, now and then')] : []),
+    ...(!wet && wetness > 0.5 ? [all('fog-drip', 32, 'drops falling from wires and leaves')] : []),
+  ].filter(({ level }) => isHeard(level, backgroundDb));
 };
 
 const listen = (world: World, stand: string): readonly Heard[] => {
   const ear = earAt(world, stand);
   const background = backgroundAt(world, stand);
   const truck = truckAt(world, ear);
-  const heard = sourcesOf(world)
+  const sources = sourcesOf(world);
+  const levels = levelsOf(sources, ear);
+  const heard = sources
     .map(
-      (source): Heard => ({
+      (source, i): Heard => ({
         id: source.id,
         sound: source.sound,
-        level: levelAt(source.level, source.atM, Math.max(1, distance(source.at, ear))),
+        level: levels[i] ?? 0,
         azimuth: directionTo(ear, source.at),
         at: source.at,
         caption: source.caption,
         fault: source.fault,
       }),
     )
-    .filter(({ level }) => isHeard(level, background));
+    .filter(({ level }, i) => isHeard(level, against(background, sources, levels, i)));
   const engine: Heard[] =
     truck === null
       ? []
@@ -191,10 +237,13 @@ export const heardFrom = (world: World, stand: string): readonly Heard[] => {
 export const heardSigns = (world: World, stand: string): readonly Sign[] => {
   const ear = earAt(world, stand);
   const background = backgroundAt(world, stand);
-  return sourcesOf(world).flatMap((source): Sign[] => {
+  const sources = sourcesOf(world);
+  const levels = levelsOf(sources, ear);
+  return sources.flatMap((source, i): Sign[] => {
     if (source.fault === null || source.part === null) return [];
-    const level = levelAt(source.level, source.atM, Math.max(1, distance(source.at, ear)));
-    const perceived = isHeard(level, background);
+    const level = levels[i] ?? 0;
+    const masking = against(background, sources, levels, i);
+    const perceived = isHeard(level, masking);
     return [
       {
         id: source.id,
@@ -202,7 +251,7 @@ export const heardSigns = (world: World, stand: string): readonly Sign[] => {
         part: source.part,
         sense: 'hear',
         perceived,
-        margin: pow(10, (level - background - heardMargin) / 20),
+        margin: pow(10, (level - masking - heardMargin) / 20),
         why: perceived ? null : 'masked',
         words: source.caption,
         at: source.at,

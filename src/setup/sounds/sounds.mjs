@@ -9,6 +9,7 @@ import { cutoutClose, flash, fuseBang, hammerDull, hammerSound, meterClick, stic
 import { gate, shape, tapeOf } from './tape.mjs';
 import { detectorTone, dispatcherTone, radioSquelch } from './tones.mjs';
 import { wavFrom } from './wav.mjs';
+import { bees, dog, drizzle, rain, thunder, traffic, truckEngine, windWires } from './weather.mjs';
 
 const FULL = 22050;
 const HALF = 11025; // for long, sparse sounds that hold nothing above 5 kHz
@@ -21,10 +22,13 @@ export const PEAK = 0.85;
 
 /** name, seconds, samples a second, loop, who draws it. */
 export const sounds = [
+  ['bees', 1.5, HALF, true, bees],
   ['birds', 8.8, HALF, true, birds],
   ['cutout-close', 0.5, FULL, false, cutoutClose],
   ['detector-tone', 1, FULL, true, detectorTone],
   ['dispatcher-tone', 0.5, FULL, false, dispatcherTone],
+  ['dog', 2.5, HALF, true, dog],
+  ['drizzle', 2, HALF, true, drizzle],
   ['flash', 0.4, FULL, false, flash],
   ['fog-drip', 8.8, HALF, true, fogDrip],
   ['fuse-bang', 1.1, FULL, false, fuseBang],
@@ -34,8 +38,13 @@ export const sounds = [
   ['insulator-buzz', 4, FULL, true, insulatorBuzz],
   ['meter-click', 0.25, FULL, false, meterClick],
   ['radio-squelch', 0.55, FULL, false, radioSquelch],
+  ['rain', 2.5, HALF, true, rain],
   ['stick-wipe', 1.2, FULL, false, stickWipe],
+  ['thunder', 3, HALF, false, thunder],
+  ['traffic', 4, HALF, true, traffic],
   ['transformer-hum', 2, FULL, true, transformerHum],
+  ['truck-engine', 2, HALF, true, truckEngine],
+  ['wind-wires', 3, HALF, true, windWires],
 ];
 
 const draw = ([name, seconds, rate, loop, drawn]) => {

@@ -86,3 +86,53 @@ it('birds and drops belong to a foggy dawn, not to a dry night', () => {
   expect(ids(dry)).not.toContain('birds');
   expect(ids(dry)).not.toContain('fog-drip');
 });
+
+describe('steady sounds against each other', () => {
+  const set = partById(quiet, 'a.generator');
+  const pole = partById(quiet, 'p2.pole');
+  const second = { ...set, id: 'a.generator-2', at: [pole.at[0] + 60, pole.at[1] + 60, 0] as const };
+  const withSets = (first: boolean): World => {
+    const parts = quiet.parts.map((p) => (p.id === set.id ? { ...p, at: pole.at } : p));
+    const other = partById(quiet, 'b.generator');
+    const alone = withPart({ ...quiet, parts: [...parts, second] }, other.id, {
+      state: { ...other.state, run: 'stopped' },
+    });
+    const world = alone;
+    return first ? world : withPart(world, set.id, { state: { ...set.state, run: 'stopped' } });
+  };
+  const ids = (world: World): readonly string[] => heardFrom(world, 'p2.road').map(({ id }) => id);
+
+  it('a set far off is heard alone and not beside one at the pole', () => {
+    expect(ids(withSets(false))).toContain('a.generator-2');
+    expect(ids(withSets(true))).not.toContain('a.generator-2');
+    expect(ids(withSets(true))).toContain('a.generator');
+  });
+
+  it('the buzz, far above the engine in pitch, is heard beside it', () => {
+    expect(buzzOf(withSets(true))).toBe(true);
+  });
+});
+
+const buzzOf = (world: World): boolean => heardFrom(world, 'p2.road').some(({ id }) => id === 'crack/buzz');
+
+describe('what weather and road sound like', () => {
+  const site = (more: object): World => ({ ...quiet, site: { ...quiet.site, ...more } });
+  const ids = (world: World): readonly string[] => heardFrom(world, 'p2.road').map(({ id }) => id);
+
+  it('rain stands for the birds, and thick drops for the drip of fog', () => {
+    expect(ids(site({ precipitation: 'rain', light: 'day' }))).toContain('rain');
+    expect(ids(site({ precipitation: 'rain', light: 'day' }))).not.toContain('birds');
+    expect(ids(site({ precipitation: 'drizzle' }))).toContain('drizzle');
+  });
+
+  it('wires sing in wind, at the level of wind in open grassland (Boersma 1997)', () => {
+    expect(ids(site({ windMs: 2 }))).not.toContain('wind-wires');
+    const loud = heardFrom(site({ windMs: 10 }), 'p2.road').find(({ id }) => id === 'wind-wires');
+    expect(loud?.level).toBeCloseTo(45.3, 6);
+  });
+
+  it('cars are heard where the site says so', () => {
+    expect(ids(site({ traffic: 'none' }))).not.toContain('traffic');
+    expect(ids(site({ traffic: 'heavy' }))).toContain('traffic');
+  });
+});
