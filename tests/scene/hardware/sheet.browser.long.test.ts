@@ -83,6 +83,17 @@ const closeTo = (box: Box3, half: number): Box3 => {
   return new Box3(middle.clone().setZ(top).subScalar(half), middle.clone().setZ(top).addScalar(half));
 };
 
+/** A hand's breadth about the marks of a fault; null without any. */
+const aboutMarks = (objects: readonly Object3D[]): Box3 | null => {
+  const box = new Box3();
+  for (const object of objects) {
+    object.traverse((o) => {
+      if (o.name.startsWith('mark-')) box.expandByObject(o);
+    });
+  }
+  return box.isEmpty() ? null : box.expandByScalar(0.1);
+};
+
 const heldAgainst = (prefix: string): void => {
   if (inject('update')) return;
   const strange = Object.entries(found)
@@ -125,7 +136,10 @@ describe('faults', () => {
     });
     await shootAll(`fault-${kind}`, [
       { name: `fault/${kind}/sound`, objects: [...sound.of(part.id)], box },
-      ...drawings.map(({ name, drawing }): Cell => ({ name, objects: [...drawing.of(part.id)], box })),
+      ...drawings.map(({ name, drawing }): Cell => {
+        const objects = [...drawing.of(part.id)];
+        return { name, objects, box: aboutMarks(objects) ?? box };
+      }),
     ]);
     heldAgainst(`fault/${kind}/`);
   });
