@@ -1,5 +1,4 @@
 /** All plausible acts from here, the foolish ones too, in a fixed order; looks are offered apart, by part and aid. */
-import { canonicalJson } from '../math/hash.ts';
 import { aids } from '../senses/types.ts';
 import type { World } from '../world/types.ts';
 import { minutesOf, refusalOf } from './act.ts';
@@ -16,7 +15,8 @@ export function possibleActs(world: World): readonly OfferedAct[] {
   const offered: OfferedAct[] = [];
   for (const kind of Object.values(kinds)) {
     for (const offer of kind.offers(world) as readonly AnyOffer[]) {
-      const key = canonicalJson(offer.act);
+      // One file writes all acts of a kind, so equal ones have equal text.
+      const key = JSON.stringify(offer.act);
       if (seen.has(key) || refusalOf(world, offer.act) !== null) continue;
       seen.add(key);
       offered.push({ ...offer, minutes: minutesOf(world, offer.act) });

@@ -1,6 +1,6 @@
 /** A network with its unknowns numbered (structure.ts) and its values found to mean something. */
 import type { Complex } from '../math/complex.ts';
-import { areAlike, byCodeUnit, type Structure, structureOf } from './structure.ts';
+import { areAlike, byCodeUnit, digestOf, type Structure, structureOf } from './structure.ts';
 import type { NetworkElement, NetworkFailure } from './types.ts';
 
 export interface Layout extends Structure {
@@ -39,19 +39,29 @@ const invalid = (element: string, detail: string): NetworkFailure => ({
   detail,
 });
 
-const KEPT = 64;
-/** Structures met last, the latest first: most networks differ from one of them in values only. */
-const kept: { readonly elements: readonly NetworkElement[]; readonly structure: Structure }[] = [];
+interface Kept {
+  readonly elements: readonly NetworkElement[];
+  readonly structure: Structure;
+}
+
+const KEPT = 256;
+/** Structures met last by their digest: most networks differ from one of them in values only. */
+const kept = new Map<number, Kept[]>();
+let count = 0;
 
 function structureKept(elements: readonly NetworkElement[]): Structure | string {
-  const at = kept.findIndex((each) => areAlike(each.elements, elements));
-  const [first] = kept;
-  if (at === 0 && first !== undefined) return first.structure;
-  const [known] = at < 0 ? [] : kept.splice(at, 1);
-  const structure = known?.structure ?? structureOf(elements);
+  const digest = digestOf(elements);
+  const known = kept.get(digest);
+  const alike = known?.find((each) => areAlike(each.elements, elements));
+  if (alike !== undefined) return alike.structure;
+  const structure = structureOf(elements);
   if (typeof structure === 'string') return structure;
-  kept.unshift({ elements: elements.slice(), structure });
-  kept.length = Math.min(kept.length, KEPT);
+  if (count === KEPT) {
+    kept.clear();
+    count = 0;
+  }
+  kept.set(digest, [{ elements: elements.slice(), structure }, ...(kept.get(digest) ?? [])]);
+  count++;
   return structure;
 }
 

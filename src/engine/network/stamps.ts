@@ -12,41 +12,51 @@ import type { ComplexVector, SparseMatrix } from './sparseMatrix.ts';
 import type { Ends, Structure } from './structure.ts';
 import type { NetworkElement, TransformerElement, Winding } from './types.ts';
 
+/** How many values an element has. */
+function countOf(element: NetworkElement): number {
+  if (element.kind === 'transformer') return 7 * element.windings.length + 1;
+  return element.kind === 'admittance' ? 4 : 5;
+}
+
 /** Places in the order in which `writeValues` writes their values. */
 function placesOf({ elements, ends, branch, size }: Layout): Places {
-  const row: number[] = [];
-  const column: number[] = [];
+  let count = 0;
+  for (const element of elements) count += countOf(element);
+  const row = new Int32Array(count);
+  const column = new Int32Array(count);
+  let at = 0;
   const put = (i: number, j: number): void => {
-    row.push(j < 0 ? -1 : i);
-    column.push(j);
+    row[at] = j < 0 ? -1 : i;
+    column[at] = j;
+    at++;
   };
-  const putBranch = ({ from, to }: Ends, unknown: number): void => {
-    put(from, unknown);
-    put(to, unknown);
-    put(unknown, from);
-    put(unknown, to);
-    put(unknown, unknown);
-  };
-  for (const [at, { kind }] of elements.entries()) {
-    const windings = ends[at] as readonly Ends[];
-    const first = branch[at] as number;
-    const [{ from, to } = { from: -1, to: -1 }] = windings;
-    if (kind === 'admittance') {
-      put(from, from);
-      put(to, to);
-      put(from, to);
-      put(to, from);
-      continue;
-    }
-    for (const [w, each] of windings.entries()) {
-      putBranch(each, first + w);
+  for (let e = 0; e < elements.length; e++) {
+    const { kind } = elements[e] as NetworkElement;
+    const windings = ends[e] as readonly Ends[];
+    const first = branch[e] as number;
+    const core = first + windings.length;
+    for (let w = 0; w < windings.length; w++) {
+      const { from, to } = windings[w] as Ends;
+      const unknown = first + w;
+      if (kind === 'admittance') {
+        put(from, from);
+        put(to, to);
+        put(from, to);
+        put(to, from);
+        continue;
+      }
+      put(from, unknown);
+      put(to, unknown);
+      put(unknown, from);
+      put(unknown, to);
+      put(unknown, unknown);
       if (kind !== 'transformer') continue;
-      put(first + w, first + windings.length);
-      put(first + windings.length, first + w);
+      put(unknown, core);
+      put(core, unknown);
     }
-    if (kind === 'transformer') put(first + windings.length, first + windings.length);
+    if (kind === 'transformer') put(core, core);
   }
-  return { size, row: Int32Array.from(row), column: Int32Array.from(column) };
+  return { size, row, column };
 }
 
 const values = { re: new Float64Array(0), im: new Float64Array(0) };

@@ -129,3 +129,17 @@ function isAlike(a: NetworkElement, b: NetworkElement): boolean {
 /** Whether two lists of elements, in their order, have one structure. */
 export const areAlike = (a: readonly NetworkElement[], b: readonly NetworkElement[]): boolean =>
   a.length === b.length && a.every((element, at) => isAlike(element, b[at] as NetworkElement));
+
+const endOf = (text: string): number => 31 * text.length + text.charCodeAt(text.length - 1);
+
+/** A number that lists of one structure share, and few others. */
+export function digestOf(elements: readonly NetworkElement[]): number {
+  let digest = elements.length;
+  for (let i = 0; i < elements.length; i++) {
+    const element = elements[i] as NetworkElement;
+    const branch = element.kind === 'transformer' ? element.windings[0] : element;
+    if (branch === undefined) continue;
+    digest = (31 * digest + 7 * endOf(branch.from) + endOf(branch.to)) | 0;
+  }
+  return digest;
+}
