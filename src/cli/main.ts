@@ -1,6 +1,7 @@
 /** The command line's entry: the list of verbs, standard streams and files, the exit code. */
 import { type Register, readTextFile } from './io.ts';
 import { run } from './run.ts';
+import { register as catalogue } from './verbs/catalogue.ts';
 import { register as check } from './verbs/check.ts';
 import { register as circuit } from './verbs/circuit.ts';
 import { register as prove } from './verbs/prove.ts';
@@ -9,7 +10,7 @@ import { register as replay } from './verbs/replay.ts';
 import { register as schema } from './verbs/schema.ts';
 import { register as trial } from './verbs/trial.ts';
 
-const verbs: readonly Register[] = [check, replay, circuit, qualify, trial, schema, prove];
+const verbs: readonly Register[] = [check, catalogue, replay, circuit, qualify, trial, schema, prove];
 
 // A reader that stops early, such as `head`, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { actJsonSchema, logJsonSchema } from '../engine/acts/logForm.ts';
 import { scenarioJsonSchema } from '../engine/scenario/jsonSchema.ts';
+import { catalogueReportSchema } from './schemas/catalogueReport.ts';
 import { checkReportSchema } from './schemas/checkReport.ts';
 import { circuitReportSchema } from './schemas/circuitReport.ts';
 import { proveReportSchema } from './schemas/proveReport.ts';
@@ -19,6 +20,7 @@ export const schemas: Readonly<Record<string, () => object>> = {
   scenario: scenarioJsonSchema,
   log: logJsonSchema,
   act: actJsonSchema,
+  catalogue: printed('What loose-tie catalogue --json prints', catalogueReportSchema),
   check: printed('What loose-tie check --json prints', checkReportSchema),
   circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),
   prove: printed('What loose-tie prove --json prints', proveReportSchema),

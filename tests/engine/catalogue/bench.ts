@@ -110,6 +110,8 @@ const leakToGround: readonly Laid[] = [
 
 /** One case for each fault of equipment; what is not said is an ordinary tap in service. */
 export const cases: readonly Case[] = [
+  { kind: 'pin-insulator-cracked-through', on: 'p2.insulator' },
+  { kind: 'pin-insulator-parted', on: 'p2.insulator' },
   { kind: 'pin-insulator-cracked', on: 'p2.insulator' },
   {
     kind: 'pole-burned-by-tracking',
@@ -310,6 +312,8 @@ export const cases: readonly Case[] = [
   { kind: 'wire-thrown-over-line', on: 's2.phase' },
 ];
 
-/** Kinds of fault that lie on equipment and do harm. */
-export const laidOnEquipment = (id: string): boolean =>
-  !faultKind(id).benign && faultKind(id).on.every((on) => !on.includes(':') && on !== 'site');
+/** Kinds of fault that lie on equipment and do harm; an order not given is no fault of the device. */
+export const laidOnEquipment = (id: string): boolean => {
+  const { benign, on, defeats } = faultKind(id);
+  return !benign && defeats === undefined && on.every((each) => !each.includes(':') && each !== 'site');
+};
