@@ -27,7 +27,11 @@ const didWell = (score: Score): readonly string[] => {
   const left = score.lookAlikes.filter(({ called }) => !called);
   const [all, some] = [score.causes.length, found.length];
   return [
-    ...(some > 0 ? [`You found ${some === all ? `all ${all}` : `${some} of ${all}`} causes of hazards.`] : []),
+    ...(some > 0
+      ? [
+          `You found ${all === 1 ? 'the one cause' : `${some === all ? `all ${all}` : `${some} of ${all}`} causes`} of hazards.`,
+        ]
+      : []),
     ...(held.length > 0 ? [`${held.length === 1 ? 'One control' : `${held.length} controls`} held as planned.`] : []),
     ...(score.exposures.length === 0 && (isWorked || score.end === 'handed-over')
       ? ['Nobody came in reach of a hazard that was not controlled.']
@@ -59,7 +63,7 @@ const worstExposure = ({ exposures }: Score): JudgedExposure | undefined =>
   [...exposures].sort((a, b) => Number(b.potentiallyFatal) - Number(a.potentiallyFatal))[0];
 
 const lookAgain = ({ title, part, couldBeSeen: [place] }: HazardCard): string =>
-  `Look again for this: ${title} (${part}).${place === undefined ? '' : ` ${place}.`}`;
+  `Look again for this: ${title} (${part}).${place === undefined ? '' : ` ${/[.!?]”$/.test(place) ? place : `${place}.`}`}`;
 
 const takeAlong = (replay: Replay, score: Score, cards: readonly HazardCard[], system: UnitSystem): string => {
   const worst = worstExposure(score);

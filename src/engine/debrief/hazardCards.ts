@@ -22,6 +22,11 @@ const aidWords: Readonly<Record<string, string>> = {
   lamp: 'by lamp',
   glass: 'with the glass',
   ears: 'by ear',
+  sound: 'by sounding the pole with the hammer',
+  prod: 'by prodding it at the ground line',
+  inspect: 'by looking it over',
+  wipe: 'by wiping it down',
+  'air-test': 'by an air test',
 };
 const order = Object.keys(aidWords);
 /** Asking comes last: it is of no help where one can see. */

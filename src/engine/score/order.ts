@@ -113,17 +113,19 @@ export const orderPart = (
 
 const coverageWords = (seen: number, of: number, worked: boolean): string => {
   if (of === 0) return 'There was nothing to be found before work.';
-  const all = seen === of ? `all ${of} causes` : `${seen === 0 ? 'none' : seen} of ${of} causes`;
+  const one = seen === 1 ? 'a sign of the one cause' : 'no sign of the one cause';
+  const some = seen === of ? `signs of all ${of} causes` : `signs of ${seen === 0 ? 'none' : seen} of ${of} causes`;
+  const perceived = `perceived ${of === 1 ? one : some} around you.`;
   return worked
-    ? `Before hands, stick or hooks went on anything, you had perceived signs of ${all} around you.`
-    : `You put hands on nothing, and perceived signs of ${all} around you.`;
+    ? `Before hands, stick or hooks went on anything, you had ${perceived}`
+    : `You put hands on nothing, and ${perceived}`;
 };
 
 const sceneWords = (lookedOver: number, parts: number, worked: boolean): string =>
   `${worked ? 'By then' : 'In all'} you had looked over ${lookedOver} of ${parts} parts of the scene from where something could be made out.`;
 
 const earlyWords = (met: number, early: number): string => {
-  if (met === 0) return 'No act of yours came near a hazard of theirs.';
+  if (met === 0) return 'No act of yours came near their hazards.';
   if (met === 1) {
     return `Your acts came near the hazards of one cause, ${early === 0 ? 'known by then' : 'before you knew of it'}.`;
   }

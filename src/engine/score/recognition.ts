@@ -116,12 +116,14 @@ export const recognitionPart = (
 };
 
 const foundWords = (hits: number, causes: number, falseCalls: number): string => {
-  const found = hits === causes ? `all ${causes}` : `${hits === 0 ? 'none' : hits} of ${causes}`;
+  const some = hits === causes ? `all ${causes}` : `${hits === 0 ? 'none' : hits} of ${causes}`;
+  const one = hits === 1 ? 'found' : 'did not find';
+  const found = causes === 1 ? `${one} the one cause` : `found ${some} causes`;
   const wrong =
     falseCalls === 0
       ? 'called nothing that was not there'
       : `made ${falseCalls} call${falseCalls === 1 ? '' : 's'} of something that was not there`;
-  return causes === 0 ? `Nothing was wrong here; you ${wrong}.` : `You found ${found} causes of hazards and ${wrong}.`;
+  return causes === 0 ? `Nothing was wrong here; you ${wrong}.` : `You ${found} of hazards and ${wrong}.`;
 };
 
 const lookAlikeWords = (called: number, all: number): string => {

@@ -133,7 +133,8 @@ export const Explore = ({ desk, replay, debrief, explorer, goOn }: ExploreProps)
         />
       </div>
       <p class="moment" aria-live={playing ? 'off' : 'polite'}>
-        <time>{clockAt(then, minute)}</time> {vantage === null ? did : `As it was at the start, from: ${stand}`}
+        <time>{clockAt(world, world.clock.minute)}</time>{' '}
+        {vantage === null ? did : `As it was at the start, from: ${stand}`}
       </p>
       {!used && (
         <p class="hint">
