@@ -7,6 +7,7 @@
 import { refusalOf } from '../acts/act.ts';
 import { dispatcherMinutes, isolatingDevices } from '../acts/clearance.ts';
 import { kinds } from '../acts/kinds.ts';
+import { away } from '../acts/send.ts';
 import type { Act, ActName } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { briefingTopics } from '../catalogue/controls.ts';
@@ -82,11 +83,15 @@ const knowing = (world: World): readonly Measure[] =>
       return { acts: [act] };
     });
 
-/** Guarding, and giving the people on scene something to do or sending them away. */
-const guarding = (world: World): readonly Measure[] =>
-  [...offersOf(world, 'guard'), ...offersOf(world, 'send'), ...offersOf(world, 'assign')].map((act) => ({
-    acts: [act],
-  }));
+/** Guarding, and sending away people of the public. */
+const guarding = (world: World): readonly Measure[] => [
+  ...offersOf(world, 'guard').map((act) => ({ acts: [act] })),
+  ...offersOf(world, 'send').flatMap((act) => (act.act === 'send' && act.to === away ? [{ acts: [act] }] : [])),
+];
+
+/** Tasks for the crew: one at a time, so each shows only when something stands in the way. */
+export const assignments = (world: World): readonly Measure[] =>
+  offersOf(world, 'assign').flatMap((act) => (act.act === 'assign' && act.task !== null ? [{ acts: [act] }] : []));
 
 const poles = (world: World): readonly Measure[] =>
   offersOf(world, 'sound').flatMap((act) =>

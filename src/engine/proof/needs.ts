@@ -9,7 +9,7 @@ import { netAt } from '../circuit/elementsOf.ts';
 import { sectionOf } from '../hazards/section.ts';
 import { findPart, splitPoint, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
-import { coverings, groundings, type Measure, plainMeasures, supportings, testsOf } from './measures.ts';
+import { assignments, coverings, groundings, type Measure, plainMeasures, supportings, testsOf } from './measures.ts';
 import { carried, type Means, type Obstacle, type Peeked } from './peek.ts';
 import { type Deed, firstStandFor, placedAt } from './places.ts';
 
@@ -132,7 +132,7 @@ function addOne(
   const metal = new Set(obstacles.flatMap(({ id }) => [...metalOf(now, id)]));
   const touches = (point: string): boolean => metal.has(netAt(now, point));
   const nearby = [...groundings(now), ...coverings(now)].filter((each) => pointsIn(now, each).some(touches));
-  for (const measure of [...supportings(now), ...nearby].filter(isApart)) {
+  for (const measure of [...assignments(now), ...supportings(now), ...nearby].filter(isApart)) {
     const tried = [...chosen.all(), measure];
     if (against(tried).length < obstacles.length) {
       chosen.others = [...chosen.others, measure];

@@ -34,10 +34,12 @@ export interface Peeked {
 /** The engine's step, which a test may replace by an altered one. */
 export interface Step {
   readonly act: (world: World, act: Act) => ActResult;
+  readonly refuse: typeof refusalOf;
+  readonly carry: typeof carryOut;
   readonly met: typeof met;
 }
 
-export const plainStep: Step = { act: plainAct, met };
+export const plainStep: Step = { act: plainAct, refuse: refusalOf, carry: carryOut, met };
 
 const clampsOf = (act: Act): readonly string[] => (act.act === 'ground' ? act.points : []);
 
@@ -89,9 +91,9 @@ export class Means {
   /** Looks at one act; the World after it even where something stands against it, the same World where it is impossible. */
   peek(world: World, act: Act): Peeked {
     this.transitions++;
-    const refused = refusalOf(world, act);
+    const refused = this.step.refuse(world, act);
     if (refused !== null) return { world, reach: [], obstacles: [{ is: 'refused', id: refused, failed: [] }] };
-    const { passed, settled, reach } = carryOut(world, act);
+    const { passed, settled, reach } = this.step.carry(world, act);
     const exposed = this.exposed(passed, settled, act, reach);
     return { world: settled, reach, obstacles: [...exposed, ...this.owed(passed, act, reach)] };
   }
@@ -99,8 +101,8 @@ export class Means {
   /** One act as `act` does it, what is noticed unasked only where that is asked for; null where it is impossible, exposes somebody, or something is owed since that minute. */
   done(world: World, act: Act, testedSince: number, notices: boolean): Peeked | null {
     this.transitions++;
-    if (refusalOf(world, act) !== null) return null;
-    const { passed, settled, reach } = carryOut(world, act);
+    if (this.step.refuse(world, act) !== null) return null;
+    const { passed, settled, reach } = this.step.carry(world, act);
     if (this.exposed(passed, settled, act, reach).length > 0) return null;
     const readings = passed.knowledge.readings.filter(({ minute }) => minute >= testedSince);
     const asked =
