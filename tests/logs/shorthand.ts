@@ -106,3 +106,6 @@ export const tools: readonly Act[] = [
 
 /** All five topics gone over, rescue ready. */
 export const brief: Act = { act: 'brief', topics: [...briefingTopics], rescue: true };
+
+export const send = (who: string, to = 'away'): Act => ({ act: 'send', who, to });
+export const assign = (who: string, task: 'watch' | 'flag' | null): Act => ({ act: 'assign', who, task });

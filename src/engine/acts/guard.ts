@@ -3,7 +3,7 @@ import { toolKind } from '../catalogue/tools.ts';
 import type { ToolKind } from '../catalogue/types.ts';
 import type { World } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
-import { onFoot } from './presence.ts';
+import { onFoot, standing } from './presence.ts';
 
 const guards = {
   chocks: { field: 'chocks', minutes: 1, label: 'Chock the wheels', done: 'The wheels are chocked.', by: 'truck' },
@@ -69,6 +69,8 @@ export const guard: ActKind<'guard'> = {
         people: act.with === 'keep-out' ? cleared(world) : world.people,
       },
       [event('done', null, guards[act.with].done)],
+      // Whoever sets the barrier sits in it for most of that time.
+      act.with === 'barrier' ? [standing(world, 60)] : [],
     ),
   offers: () =>
     words.map((word) => ({

@@ -50,13 +50,13 @@ function physical(
 function around(world: World, { touching, being }: Probes, trusted?: ReadonlySet<string>): readonly Meeting[] {
   const moment = momentOf(unprotected(world), false, trusted);
   const [touch] = touching;
-  const reaches = [...being, ...onRoad(being), ...(touch ? [touch] : [])];
+  const reaches = [...being, ...atWork(being), ...(touch ? [touch] : [])];
   return worstOf(reaches.flatMap((reach) => surroundings.flatMap((mechanism) => mechanism(reach, moment))));
 }
 
-/** Staying at each place on the ground for as long as work takes. */
-const onRoad = (being: Probes['being']): Probes['being'] =>
-  being.filter(({ aloft }) => !aloft).map((reach) => ({ ...reach, seconds: 600 }));
+/** Working at each place on the ground, for as long as that takes. */
+const atWork = (being: Probes['being']): Probes['being'] =>
+  being.filter(({ aloft }) => !aloft).map((reach) => ({ ...reach, works: true, seconds: 600 }));
 
 const hazardOf = (meeting: Meeting, causes: readonly string[]): Hazard => ({
   id: meeting.hazard,

@@ -1,0 +1,106 @@
+/** Hill Road: 24.94 kV, gloves for less, a cracked cutout at the tap. Common practice; employers' rules differ. */
+import type { Act } from '../../../src/engine/acts/types.ts';
+import type { Drills } from '../drills.ts';
+import {
+  acknowledge,
+  arrive,
+  ask,
+  brief,
+  byStick,
+  check,
+  closeOut,
+  everyoneClear,
+  find,
+  go,
+  handOver,
+  look,
+  onTransformerPole,
+  park,
+  plan,
+  primary,
+  repair,
+  secondary,
+  tell,
+  tools,
+  touch,
+  up,
+  wear,
+} from '../shorthand.ts';
+
+const survey: readonly Act[] = [
+  ...ask('dispatcher', 'history', 'circuit', 'upstream'),
+  ...arrive,
+  ...look('glass', ...onTransformerPole('p2'), 'p1.tap-cutout', 'p1.pole', 'p3.pole'),
+  go('p1.road'),
+  ...look('glass', 'p1.tap-cutout', 'p1.insulator', 'p1.deadend', 'p1.pole'),
+  go('p2.field'),
+  ...look('glass', ...onTransformerPole('p2')),
+  go('a.yard'),
+  ...ask('a.customer', 'noticed', 'generator', 'transfer-switch'),
+  ...look('eyes', 'a.battery', 'a.transfer-switch', 'a.meter'),
+  find('p2.cutout', 'fuse-operated', 1),
+  find('p1.tap-cutout', 'cracked', 0.9),
+  ...tools,
+  check('gloves-2', 'read-tag'),
+  find('gloves-2', 'class-too-low', 1),
+];
+
+const putBack: readonly Act[] = [
+  check('stick-1', 'wipe'),
+  check('detector-1', 'self-test'),
+  primary('p2.cutout/top'),
+  primary('p2.cutout/bottom'),
+  primary('p2.cutout/top'),
+  byStick('p2.cutout', 'remove-tube'),
+  repair('p2.cutout', 'fit-link'),
+  byStick('p2.cutout', 'hang-tube'),
+  everyoneClear,
+  byStick('p2.cutout', 'close'),
+];
+
+export const drills: Drills = {
+  careful: {
+    acts: [
+      ...survey,
+      ...secondary('a.meter/line1', 'a.meter/line2'),
+      plan('f1', 'hot-stick-only'),
+      plan('f2', 'keep-clear'),
+      plan('f3', 'reject-tool'),
+      brief,
+      go('p2.butt'),
+      ...putBack,
+      go('a.yard'),
+      check('tester-1', 'self-test'),
+      ...secondary('a.meter/line1', 'a.meter/line2'),
+      tell('a.customer', 'restored'),
+      tell('dispatcher', 'cause-found'),
+      tell('dispatcher', 'public-danger'),
+      tell('dispatcher', 'restored'),
+      closeOut,
+    ],
+    verdict: 'pass',
+    end: 'closed-out',
+  },
+  'gloves-as-on-the-old-line': {
+    acts: [
+      ...arrive,
+      ...wear('gloves-2', 'shield-1', 'belt-1'),
+      brief,
+      go('p2.butt'),
+      up('p2', 'work'),
+      touch('p2.clamp/line'),
+    ],
+    verdict: 'fail',
+    end: 'struck',
+  },
+  'climbs-for-a-look': {
+    acts: [acknowledge, park('clear'), go('p1.butt'), up('p1', 'work', 'hooks'), handOver],
+    verdict: 'fail',
+    end: 'handed-over',
+  },
+  'feels-the-tap-pole': {
+    acts: [acknowledge, park('clear'), go('p1.butt'), touch('p1.ground-lead/low'), closeOut],
+    verdict: 'remarks',
+    end: 'closed-out',
+  },
+};
