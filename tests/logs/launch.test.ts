@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { Log } from '../../src/engine/acts/types.ts';
 import { parse } from '../../src/engine/scenario/parse.ts';
 import { score } from '../../src/engine/score/score.ts';
+import type { Score } from '../../src/engine/score/types.ts';
 import { build } from '../../src/engine/world/build.ts';
-import type { Drill, Drills } from './drills.ts';
+import type { Drills } from './drills.ts';
 import { playDrill } from './playDrill.ts';
 
 const seed = 1;
@@ -19,42 +20,45 @@ const folders = import.meta.glob<{ drills: Drills }>('./*/drills.ts', { eager: t
 const text = (log: Log): string =>
   `${JSON.stringify({ ...log, entries: [] }, null, 2).replace('"entries": []', () => `"entries": [\n${log.entries.map((entry) => `    ${JSON.stringify(entry)}`).join(',\n')}\n  ]`)}\n`;
 
-/** What a drill came to, in the words of its expectation. */
-function cameTo(id: string, name: string, drill: Drill) {
+const worldOf = (id: string) => {
   const parsed = parse(readFileSync(at(`../../scenarios/${id}.yaml`), 'utf8'), `${id}.yaml`);
   if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
-  const played = playDrill(build(parsed.scenario, parsed.hash, seed), drill.acts, seed);
-  const file = at(`./${id}/${name}.json`);
-  if (process.env.UPDATE) writeFileSync(file, text(played.log));
-  const scored = score(played);
-  const met = new Set(scored.exposures.map(({ mechanism }) => mechanism));
-  return {
-    committed: existsSync(file) && readFileSync(file, 'utf8') === text(played.log),
-    verdict: scored.verdict,
-    end: scored.end,
-    meets: [...met].sort(),
-    misses: scored.causes.filter(({ found }) => !found).map(({ cause }) => cause),
-    falselyCalls: scored.findings.filter(({ outcome }) => outcome === 'false-call').map(({ on }) => on),
-  };
+  return build(parsed.scenario, parsed.hash, seed);
+};
+
+/** Writes the file when asked to, and answers whether it holds that text. */
+function isCommitted(file: string, made: string): boolean {
+  if (process.env.UPDATE) writeFileSync(file, made);
+  return existsSync(file) && readFileSync(file, 'utf8') === made;
 }
+
+/** How it exposes somebody, what it leaves uncalled, what it calls that is not there. */
+const outcomeOf = ({ exposures, causes, findings }: Score) => ({
+  meets: [...new Set(exposures.map(({ hazard }) => hazard))].sort(),
+  fatal: exposures.some(({ potentiallyFatal }) => potentiallyFatal),
+  misses: causes.filter(({ found }) => !found).map(({ cause }) => cause),
+  falselyCalls: findings.filter(({ outcome }) => outcome === 'false-call').map(({ on }) => on),
+});
 
 describe.each(scenarios)('%s', (id) => {
   const drills = folders[`./${id}/drills.ts`]?.drills ?? {};
 
   it('has a careful drill and at least three careless ones', () => {
     expect(Object.keys(drills)).toContain('careful');
-    expect(Object.values(drills).filter(({ verdict }) => verdict !== 'pass').length).toBeGreaterThanOrEqual(3);
+    expect(Object.keys(drills).length).toBeGreaterThanOrEqual(4);
   });
 
-  it.each(Object.entries(drills))('%s comes to what it should, as committed (UPDATE=1 writes it)', (name, drill) => {
-    const { verdict, end, meets = [], misses = [], falselyCalls = [] } = drill;
-    expect(cameTo(id, name, drill)).toEqual({
-      committed: true,
-      verdict,
-      end,
-      meets: [...meets].sort(),
-      misses: [...misses].sort(),
-      falselyCalls: [...falselyCalls],
-    });
+  it('gives each of them its verdict, by the log and the outcome that are committed (UPDATE=1 writes them)', () => {
+    const outcomes: Record<string, ReturnType<typeof outcomeOf>> = {};
+    for (const [name, { acts, verdict, end }] of Object.entries(drills)) {
+      const played = playDrill(worldOf(id), acts, seed);
+      expect(isCommitted(at(`./${id}/${name}.json`), text(played.log)), `the log ${name}`).toBe(true);
+      const scored = score(played);
+      expect({ name, verdict: scored.verdict, end: scored.end }).toEqual({ name, verdict, end });
+      outcomes[name] = outcomeOf(scored);
+    }
+    expect(outcomes.careful).toMatchObject({ meets: [], misses: [], falselyCalls: [] });
+    const made = `${JSON.stringify(outcomes, null, 2)}\n`;
+    expect(isCommitted(at(`./${id}/outcomes.json`), made), 'outcomes.json').toBe(true);
   });
 });

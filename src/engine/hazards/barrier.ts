@@ -4,6 +4,7 @@
  * fails any of it is taken as absent; no resistance is made up for it. Left out: how much a bad one would still hold
  * back, and sleeves.
  */
+import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { ToolKind } from '../catalogue/types.ts';
 import type { Volts } from '../units/quantities.ts';
@@ -11,7 +12,7 @@ import { toolById } from '../world/edit.ts';
 import type { Tool, World } from '../world/types.ts';
 import { isSized } from './groundSize.ts';
 import type { Meeting } from './meeting.ts';
-import { failing, faulty } from './readiness.ts';
+import { failing, faulty, isOfTag } from './readiness.ts';
 import type { Through } from './types.ts';
 
 export interface Barrier {
@@ -28,7 +29,8 @@ const ofGloves = ['gloves-rated', 'gloves-in-test', 'gloves-air-tested', 'tool-s
 /** Phase-to-phase volts to which a barrier at so many volts to ground must be rated, 1910.137 Table I-4 note 1. */
 export const ratingFor = (toGround: Volts): Volts => toGround * Math.sqrt(3);
 
-const insulates = (tool: Tool): readonly string[] | null => {
+const insulates = (tool: Tool | null): readonly string[] | null => {
+  if (tool === null) return null;
   const kind = toolKind(tool.kind);
   if (kind.barrier === 'stick') return ofStick;
   return kind.supports === true ? ofArm : null;
@@ -51,6 +53,24 @@ export function barrierOf(world: World, who: string, through: Through, toGround:
     failed.push(...lacking);
   }
   return { holds: false, failed };
+}
+
+/**
+ * Whether what is between may well hold all the same: rated, dry, and nothing wrong with it but a date or a check left
+ * out. It counts as absent when the act is judged; that it lets somebody be hurt now is not made up either.
+ */
+export function mayHold(world: World, who: string, through: Through, toGround: Volts): boolean {
+  const volts = ratingFor(toGround);
+  const whole = (id: string, asked: Parameters<typeof failing>[1]): boolean => {
+    const tool = toolById(world, id);
+    if (tool === null || failing(world, asked, { who, tool: id, volts }).length > 0) return false;
+    return tool.faults.every((fault) => faultKind(fault.kind).benign || isOfTag(fault));
+  };
+  const { stick, gloves } = through;
+  return (
+    (stick !== null && insulates(toolById(world, stick)) !== null && whole(stick, ['tool-rated', 'tool-clean-dry'])) ||
+    (gloves !== null && whole(gloves, ['gloves-rated']))
+  );
 }
 
 /** Kinds that somebody's life hangs on. */

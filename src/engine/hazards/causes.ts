@@ -13,15 +13,12 @@ import { faultsOf, toolById, withoutFault } from '../world/edit.ts';
 import type { LaidFault, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
 import { listKept } from './partsWith.ts';
+import { isOfTag } from './readiness.ts';
 
 const LESSENED = 0.8;
 
 /** The Worlds of a moment: one, or before and after an act. */
 type Worlds = readonly [World, World];
-
-/** A fault that a tag alone tells is the date on it: without the fault the tool was tested today. */
-const isDate = ({ kind }: LaidFault): boolean =>
-  faultKind(kind).signs.some(({ sense, by }) => sense === 'read' && by === 'read-tag');
 
 /** A tie that had not let go would still hold what has come down off it. */
 function tiedAgain(world: World, fault: LaidFault): World {
@@ -40,7 +37,8 @@ function without(world: World, fault: LaidFault): World {
     without.parts.every((part, i) => part === world.parts[i]) ? world.parts : without.parts,
   );
   const cleared = { ...without, parts };
-  if (!isDate(fault)) return cleared;
+  if (!isOfTag(fault)) return cleared;
+  // Without that fault the tool was tested today.
   const today = world.given.crew.today;
   const tools = cleared.tools.map((tool, i) => (tool === world.tools[i] ? tool : { ...tool, tested: today }));
   return { ...cleared, tools };
@@ -112,8 +110,9 @@ export function causesBy(
   const note = (group: readonly Laid[], asked: readonly Meeting[]): void => {
     for (const hazard of lessWithout(group, asked)) for (const { fault } of group) causes.get(hazard)?.add(fault.id);
   };
-  for (const each of laid) note([each], met);
+  // What only looks wrong, a set behind its switch, changes a circuit too and is the cause of nothing.
   const harmful = laid.filter(({ fault }) => !faultKind(fault.kind).benign);
+  for (const each of harmful) note([each], met);
   for (const asked of bySameCauses(met, causes)) {
     const found = causes.get(asked[0]?.hazard ?? '') ?? new Set();
     const rest = harmful.filter(({ on, fault }) => !found.has(fault.id) && couldBear(worlds[0], on, asked));

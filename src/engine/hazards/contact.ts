@@ -15,7 +15,7 @@ import type { Amperes, Seconds, Volts } from '../units/quantities.ts';
 import { bareTerminals } from '../world/points.ts';
 import type { PointId, World } from '../world/types.ts';
 import { bareMetal } from './bareMetal.ts';
-import { barrierOf } from './barrier.ts';
+import { barrierOf, mayHold } from './barrier.ts';
 import { clearingTime } from './clearing.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment, SolvedState } from './moment.ts';
@@ -116,10 +116,11 @@ export function contact(reach: Reach, moment: Moment): readonly Meeting[] {
     .map(({ point, through }) => {
       const isBare = through.stick === null && through.gloves === null;
       const volts = isBare ? 0 : Math.max(...moment.states.map(({ solution }) => solution.between(point, 'earth')));
-      return { point, barrier: barrierOf(world, reach.who, through, volts) };
+      const barrier = barrierOf(world, reach.who, through, volts);
+      return { point, barrier, lucky: mayHold(world, reach.who, through, volts) };
     });
   const bare = touches.filter(({ barrier }) => !barrier.holds);
-  return bare.flatMap(({ point, barrier }) => {
+  return bare.flatMap(({ point, barrier, lucky }) => {
     const others = bare.map((other) => other.point).filter((other) => other !== point);
     const ends = endsOf(moment, reach, point, others);
     const shocks = moment.states.map((state) => worstShock(ends.map((end) => shockBetween(moment, state, point, end))));
@@ -139,7 +140,7 @@ export function contact(reach: Reach, moment: Moment): readonly Meeting[] {
         potentiallyFatal: severity === 'fatal',
         quantities: quantitiesOf(worst),
         now: quantitiesOf(present),
-        strikes: dose(present) >= 1,
+        strikes: dose(present) >= 1 && !lucky,
         failed: [
           ...new Set([...barrier.failed, ...failing(world, ['tested-dead', 'detector-proved', 'grounded'], { point })]),
         ].sort(),

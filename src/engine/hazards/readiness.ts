@@ -49,6 +49,10 @@ const gloves = (world: World, about: About): Tool | null => {
 /** Harmful faults laid on a tool. */
 export const faulty = (tool: Tool): boolean => tool.faults.some(({ kind }) => !faultKind(kind).benign);
 
+/** A fault that the tag alone tells, a date gone by: nothing need be wrong with the tool itself. */
+export const isOfTag = ({ kind }: Tool['faults'][number]): boolean =>
+  faultKind(kind).signs.some(({ sense, by }) => sense === 'read' && by === 'read-tag');
+
 const inDate = (world: World, tool: Tool | null): boolean => {
   if (tool === null) return false;
   const { testMonths } = toolKind(tool.kind);

@@ -6,6 +6,7 @@
 
 import type { Replay } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import type { Severity } from '../catalogue/types.ts';
 import type { Hazard } from '../hazards/types.ts';
 import { detection } from '../standards/signalDetection.ts';
 import { wilsonInterval } from '../standards/wilson.ts';
@@ -25,22 +26,31 @@ export const judgeCauses = (
 ): readonly JudgedCause[] => {
   const vantages = perceivableFrom(replay.start);
   return causes.map((laid) => {
+    const mine = hazards.filter(({ causes: ids }) => ids.includes(laid.fault.id));
+    const severity = worstOf(mine, laid);
     const hit = findings.find(({ outcome, cause }) => outcome === 'hit' && cause === laid.fault.id);
     const missedBy = hit === undefined ? howMissed(replay, laid) : null;
     return {
       cause: laid.fault.id,
       kind: laid.fault.kind,
       on: laid.on,
-      weight: values[`miss-${faultKind(laid.fault.kind).severity}`],
+      severity,
+      weight: values[`miss-${severity}`],
       found: hit !== undefined,
       minute: hit?.minute ?? null,
       lookedNotCalled: missedBy === 'perceived',
       missedBy,
       perceivableFrom: vantages(laid),
-      hazards: hazards.filter(({ causes: ids }) => ids.includes(laid.fault.id)).map(({ id }) => id),
+      hazards: mine.map(({ id }) => id),
     };
   });
 };
+
+const severities: readonly Severity[] = ['fatal', 'serious', 'minor', 'damage'];
+
+/** The worst that it does here, not what its kind does elsewhere. */
+const worstOf = (mine: readonly Hazard[], { fault }: Laid): Severity =>
+  severities.find((each) => mine.some(({ severity }) => severity === each)) ?? faultKind(fault.kind).severity;
 
 /** Looking is not finding: a sign perceived and not called, a look from where none could be told, no look at all. */
 const howMissed = (replay: Replay, laid: Laid): NonNullable<JudgedCause['missedBy']> => {
@@ -70,7 +80,7 @@ export const judgeLookAlikes = (
     };
   });
 
-/** The part of the score; null value where nothing was laid. */
+/** The part of the score. Where nothing is wrong it is lost by what is called all the same: half by one, two thirds by two. */
 export const recognitionPart = (
   causes: readonly JudgedCause[],
   lookAlikes: readonly JudgedLookAlike[],
@@ -87,10 +97,10 @@ export const recognitionPart = (
   const [falseLow, falseHigh] = ends(called, lookAlikes.length);
   const missedBy = (how: JudgedCause['missedBy']): number => causes.filter((cause) => cause.missedBy === how).length;
   const missed = causes.filter((cause) => !cause.found);
-  const fatal = missed.filter(({ kind }) => faultKind(kind).severity === 'fatal').length;
+  const fatal = missed.filter(({ severity }) => severity === 'fatal').length;
   return {
     name: 'recognition',
-    value: all === 0 ? null : (found / all) * right,
+    value: all === 0 ? 1 / (1 + falseCalls) : (found / all) * right,
     numbers: {
       hits,
       misses: missed.length,

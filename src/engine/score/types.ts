@@ -1,4 +1,5 @@
 /** Score = f(scenario, log): five parts, each in words and numbers, then the verdict. */
+import type { Severity } from '../catalogue/types.ts';
 import type { Exposure, Hazard } from '../hazards/types.ts';
 import type { WeightId } from './weights.ts';
 
@@ -25,6 +26,8 @@ export interface JudgedCause {
   readonly cause: string;
   readonly kind: string;
   readonly on: string;
+  /** The worst of the hazards that it causes. */
+  readonly severity: Severity;
   readonly weight: number;
   readonly found: boolean;
   readonly minute: number | null;

@@ -11,6 +11,7 @@ const cause = (i: number, found: boolean, weight = 3): JudgedCause => ({
   cause: `c${i}`,
   kind: 'tie-broken',
   on: 'p2.tie',
+  severity: 'fatal',
   weight,
   found,
   minute: found ? 1 : null,

@@ -62,12 +62,13 @@ export const drills: Drills = {
       go('p1.butt'),
       up('p1', 'work'),
       touch('s1.phase/a'),
+      handOver,
     ],
     verdict: 'fail',
-    end: 'struck',
+    end: 'handed-over',
   },
-  'pulls-the-limb': {
-    acts: [acknowledge, park('clear'), go('p2.butt'), touch('s1.phase/limb')],
+  'feels-for-it': {
+    acts: [acknowledge, park('clear'), go('p1.butt'), up('p1', 'work'), touch('s1.phase/a')],
     verdict: 'fail',
     end: 'struck',
   },

@@ -56,20 +56,15 @@ export const drills: Drills = {
     acts: [acknowledge, park('clear'), go('a.yard'), byHand('a.meter', 'pull')],
     verdict: 'fail',
     end: 'struck',
-    meets: ['contact', 'flash'],
-    misses: ['middle'],
   },
   'takes-the-neutral-for-dead': {
     acts: [acknowledge, park('clear'), ...ask('caller', 'noticed'), go('a.yard'), touch('a.meter/n'), closeOut],
     verdict: 'remarks',
     end: 'closed-out',
-    meets: ['contact'],
-    misses: ['middle'],
   },
   'changes-the-lamps': {
     acts: [...arrive, go('a.yard'), ...ask('a.customer', 'noticed'), closeOut],
     verdict: 'remarks',
     end: 'closed-out',
-    misses: ['middle'],
   },
 };

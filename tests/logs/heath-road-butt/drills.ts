@@ -60,8 +60,6 @@ export const drills: Drills = {
     acts: [acknowledge, park('clear'), go('p2.butt'), sound('p2'), prod('p2'), handOver],
     verdict: 'fail',
     end: 'handed-over',
-    meets: ['drop'],
-    misses: ['decay', 'tie'],
   },
   'climbs-on-trust': {
     acts: [
@@ -77,8 +75,6 @@ export const drills: Drills = {
     ],
     verdict: 'fail',
     end: 'handed-over',
-    meets: ['drop', 'fall'],
-    misses: ['decay'],
   },
   'only-the-fuse': {
     acts: [
@@ -93,8 +89,7 @@ export const drills: Drills = {
       tell('dispatcher', 'restored'),
       closeOut,
     ],
-    verdict: 'remarks',
+    verdict: 'fail',
     end: 'closed-out',
-    misses: ['decay', 'tie'],
   },
 };

@@ -100,7 +100,7 @@ export const drills: Drills = {
   },
   'feels-the-tap-pole': {
     acts: [acknowledge, park('clear'), go('p1.butt'), touch('p1.ground-lead/low'), closeOut],
-    verdict: 'remarks',
+    verdict: 'fail',
     end: 'closed-out',
   },
 };

@@ -13,7 +13,6 @@ const survey: readonly Act[] = [
   ...look('glass', 's2.phase', 's1.phase', 'p2.pole', 'p2.tie', 'p2.insulator', 'p1.tap-cutout'),
   find('site', 'flooded', 1),
   find('s2.phase', 'broken-strands', 0.9),
-  find('angler', 'in-drop-zone', 0.9),
 ];
 
 export const drills: Drills = {
@@ -22,9 +21,8 @@ export const drills: Drills = {
       ...survey,
       plan('f1', 'stand-dry'),
       plan('f2', 'keep-clear'),
-      plan('f3', 'escort-bystanders'),
       ...guard('chocks', 'cones', 'keep-out'),
-      { act: 'order', device: 'p1.source', step: 'open' },
+      { act: 'order', device: 'p1.recloser', step: 'open' },
       tell('dispatcher', 'cause-found'),
       tell('dispatcher', 'public-danger'),
       handOver,
@@ -33,14 +31,14 @@ export const drills: Drills = {
     end: 'handed-over',
   },
   'picks-it-up': {
-    acts: [acknowledge, park('clear'), go('p2.butt'), touch('s2.phase/tip-a')],
+    acts: [acknowledge, park('clear'), go('p2.butt'), touch('s2.phase/down-a')],
     verdict: 'fail',
     end: 'struck',
   },
   'wades-to-the-pole': {
-    acts: [acknowledge, park('clear'), go('p2.butt'), touch('p2.ground-lead/low'), handOver],
+    acts: [acknowledge, park('clear'), go('p2.butt'), touch('p2.ground-lead/low')],
     verdict: 'fail',
-    end: 'handed-over',
+    end: 'struck',
   },
   'leaves-the-angler': {
     acts: [acknowledge, park('clear'), ...look('glass', 's2.phase'), handOver],

@@ -84,7 +84,12 @@ export const drills: Drills = {
       find('p2.insulator', 'cracked', 0.6),
       ...careful.slice(survey.length),
     ],
-    verdict: 'pass',
+    verdict: 'remarks',
+    end: 'closed-out',
+  },
+  'closes-unready': {
+    acts: [acknowledge, park('clear'), go('p2.butt'), byStick('p2.cutout', 'remove-tube'), closeOut],
+    verdict: 'fail',
     end: 'closed-out',
   },
   'bare-hands': {

@@ -57,25 +57,22 @@ export const drills: Drills = {
     acts: [acknowledge, park('clear'), go('p3.butt'), up('p3', 'work'), touch('s2.phase-a/b')],
     verdict: 'fail',
     end: 'struck',
-    meets: ['approach', 'contact', 'fall'],
   },
   'grounds-the-other-phase': {
     acts: [
       ...arrive,
       go('p1.butt'),
       check('stick-1', 'wipe'),
-      ground('ground-1', 'stick-1', 'p1.ground-lead/low', 's1.phase-a/a'),
+      ground('ground-1', 'stick-1', 'p1.ground-bond/neutral', 's1.phase-a/a'),
       handOver,
     ],
     verdict: 'remarks',
     end: 'handed-over',
-    meets: ['flash'],
   },
   'climbs-the-middle-pole': {
     acts: [acknowledge, park('clear'), go('p2.butt'), up('p2', 'below', 'hooks'), handOver],
     verdict: 'fail',
     end: 'handed-over',
-    meets: ['fall'],
   },
   'sees-nothing': {
     acts: [...arrive, ...look('eyes', 'p1.pole'), closeOut],

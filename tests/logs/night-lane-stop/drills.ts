@@ -29,6 +29,8 @@ const survey: readonly Act[] = [
   ...look('eyes', 'site'),
   ...look('lamp', ...onTransformerPole('p2')),
   ...look('glass', ...onTransformerPole('p2')),
+  go('p2.butt'),
+  { act: 'listen' },
   go('a.yard'),
   ...ask('a.customer', 'noticed', 'generator', 'main'),
   ...look('lamp', 'a.cord', 'a.main', 'a.generator'),
@@ -71,9 +73,9 @@ export const drills: Drills = {
     end: 'closed-out',
   },
   'sounds-the-pole': {
-    acts: [acknowledge, park('clear'), go('p2.butt'), sound('p2'), touch('p2.ground-lead/low')],
+    acts: [acknowledge, park('clear'), go('p2.butt'), sound('p2'), touch('p2.ground-lead/low'), handOver],
     verdict: 'fail',
-    end: 'struck',
+    end: 'handed-over',
   },
   'up-in-the-storm': {
     acts: [acknowledge, park('clear'), go('p2.butt'), up('p2', 'below', 'hooks'), handOver],

@@ -96,21 +96,15 @@ export const drills: Drills = {
     ],
     verdict: 'pass',
     end: 'handed-over',
-    misses: ['spent'],
-    falselyCalls: ['b.transfer-switch'],
   },
   'up-to-see': {
     acts: [acknowledge, park('clear'), go('p2.butt'), up('p2', 'work', 'hooks'), handOver],
     verdict: 'fail',
     end: 'handed-over',
-    meets: ['approach', 'fall'],
-    misses: ['spent'],
   },
   'sets-the-meter-bare': {
     acts: [acknowledge, park('clear'), go('b.yard'), byHand('b.meter', 'pull'), closeOut],
     verdict: 'fail',
     end: 'closed-out',
-    meets: ['contact'],
-    misses: ['spent'],
   },
 };

@@ -49,27 +49,20 @@ export const drills: Drills = {
     ],
     verdict: 'fail',
     end: 'struck',
-    meets: ['contact'],
-    misses: ['bond', 'burn', 'crack'],
   },
   'climbs-alone': {
     acts: [acknowledge, park('clear'), go('p2.butt'), up('p2', 'below', 'hooks'), handOver],
     verdict: 'fail',
     end: 'handed-over',
-    meets: ['approach', 'fall'],
-    misses: ['bond', 'burn', 'copper', 'crack'],
   },
   'finds-nothing': {
     acts: [acknowledge, park('clear'), ...look('eyes', 'p2.insulator', 'p2.pole'), closeOut],
-    verdict: 'remarks',
+    verdict: 'fail',
     end: 'closed-out',
-    misses: ['bond', 'burn', 'copper', 'crack'],
   },
   'feels-the-wire': {
     acts: [acknowledge, park('clear'), go('p2.butt'), touch('p2.ground-lead/low')],
     verdict: 'fail',
     end: 'struck',
-    meets: ['contact'],
-    misses: ['bond', 'burn', 'copper', 'crack'],
   },
 };

@@ -6,6 +6,6 @@ import { stuck } from './stuck.acts.ts';
 
 export const drills: Drills = {
   careful: { acts: careful, verdict: 'pass', end: 'closed-out' },
-  hasty: { acts: hasty, verdict: 'fail', end: 'struck', meets: ['contact'] },
+  hasty: { acts: hasty, verdict: 'fail', end: 'struck' },
   stuck: { acts: stuck, verdict: 'pass', end: 'handed-over' },
 };

@@ -1,0 +1,100 @@
+/** Frost Hill: ice on the pole, a tie that let go, strands apart. Common practice; employers' rules differ. */
+import type { Act } from '../../../src/engine/acts/types.ts';
+import type { Drills } from '../drills.ts';
+import {
+  acknowledge,
+  arrive,
+  ask,
+  brief,
+  byStick,
+  check,
+  closeOut,
+  find,
+  go,
+  handOver,
+  look,
+  onTransformerPole,
+  park,
+  plan,
+  repair,
+  tell,
+  tools,
+  up,
+  wait,
+  wear,
+} from '../shorthand.ts';
+
+const survey: readonly Act[] = [
+  ...ask('dispatcher', 'history', 'upstream', 'eta'),
+  ...arrive,
+  ...look('eyes', 'site'),
+  ...look('glass', ...onTransformerPole('p2'), 's1.phase', 's2.phase', 'p1.pole', 'p3.pole'),
+  go('p2.field'),
+  ...look('glass', ...onTransformerPole('p2'), 's2.phase'),
+  go('a.yard'),
+  ...ask('a.customer', 'noticed', 'generator'),
+];
+
+export const drills: Drills = {
+  careful: {
+    acts: [
+      ...survey,
+      find('site', 'iced', 1),
+      find('p2.tie', 'tie-broken', 0.9),
+      find('s2.phase', 'broken-strands', 0.8),
+      find('p2.cutout', 'fuse-operated', 1),
+      plan('f1', 'use-lift'),
+      plan('f2', 'support-conductor'),
+      plan('f3', 'deenergize-ground'),
+      tell('a.customer', 'keep-away'),
+      tell('dispatcher', 'cause-found'),
+      tell('dispatcher', 'public-danger'),
+      handOver,
+    ],
+    verdict: 'pass',
+    end: 'handed-over',
+  },
+  'hooks-on-ice': {
+    acts: [
+      ...arrive,
+      ...tools,
+      ...wear('belt-1'),
+      wait(15),
+      brief,
+      go('p2.butt'),
+      up('p2', 'below', 'hooks'),
+      handOver,
+    ],
+    verdict: 'fail',
+    end: 'handed-over',
+  },
+  'ties-it-in-alive': {
+    acts: [
+      acknowledge,
+      park('clear'),
+      ...wear('gloves-1', 'shield-1', 'belt-1'),
+      go('p2.butt'),
+      up('p2', 'work'),
+      repair('p2.tie', 'tie-in'),
+      handOver,
+    ],
+    verdict: 'fail',
+    end: 'handed-over',
+  },
+  'heat-first': {
+    acts: [
+      acknowledge,
+      park('clear'),
+      check('stick-1', 'wipe'),
+      go('p2.butt'),
+      byStick('p2.cutout', 'remove-tube'),
+      repair('p2.cutout', 'fit-link'),
+      byStick('p2.cutout', 'hang-tube'),
+      byStick('p2.cutout', 'close'),
+      tell('dispatcher', 'restored'),
+      closeOut,
+    ],
+    verdict: 'fail',
+    end: 'closed-out',
+  },
+};
