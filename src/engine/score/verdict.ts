@@ -100,7 +100,7 @@ const failures = (grounds: Grounds): readonly string[] => {
 /** Stopping and handing over is judged by what it owes, not by what was left to be found by those who come. */
 const remarksOf = ({ causes, exposures, findings, replay, laid, weights }: Grounds): readonly string[] => {
   const { ended } = replay.end;
-  const missed = causes.filter(({ found, kind }) => !found && faultKind(kind).severity === 'fatal');
+  const missed = causes.filter(({ found, severity }) => !found && severity === 'fatal');
   const falseCalls = findings.filter(({ outcome }) => outcome === 'false-call').length;
   return [
     ...(exposures.length > 0

@@ -42,7 +42,7 @@ export const drills: Drills = {
       ...survey,
       find('site', 'lightning', 1),
       find('a.cord', 'feeding-panel', 1),
-      find('p2.insulator', 'cracked', 0.8),
+      find('p2.insulator', 'chipped', 0.8),
       find('p2.pole', 'burn-track', 0.8),
       find('p2.tie', 'tie-broken', 0.8),
       find('second', 'alone', 1),

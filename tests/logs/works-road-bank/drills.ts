@@ -90,7 +90,15 @@ export const drills: Drills = {
     end: 'closed-out',
   },
   'two-phases-are-none': {
-    acts: [acknowledge, park('clear'), ...wear('gloves-1'), go('p2.butt'), up('p2', 'work'), touch('p2.unit-b/h1'), handOver],
+    acts: [
+      acknowledge,
+      park('clear'),
+      ...wear('gloves-1'),
+      go('p2.butt'),
+      up('p2', 'work'),
+      touch('p2.unit-b/h1'),
+      handOver,
+    ],
     verdict: 'fail',
     end: 'handed-over',
   },
