@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { actJsonSchema, logJsonSchema } from '../engine/acts/logForm.ts';
 import { scenarioJsonSchema } from '../engine/scenario/jsonSchema.ts';
+import { weightsJsonSchema } from '../engine/score/weightsForm.ts';
 import { catalogueReportSchema } from './schemas/catalogueReport.ts';
 import { checkReportSchema } from './schemas/checkReport.ts';
 import { circuitReportSchema } from './schemas/circuitReport.ts';
@@ -20,6 +21,7 @@ export const schemas: Readonly<Record<string, () => object>> = {
   scenario: scenarioJsonSchema,
   log: logJsonSchema,
   act: actJsonSchema,
+  weights: weightsJsonSchema,
   catalogue: printed('What loose-tie catalogue --json prints', catalogueReportSchema),
   check: printed('What loose-tie check --json prints', checkReportSchema),
   circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),

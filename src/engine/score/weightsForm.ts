@@ -13,6 +13,30 @@ export type ReadWeights =
 export const longestWeights = 20_000;
 const longestName = 60;
 
+/** The same as a JSON Schema, with limits, usual values and reasons, so that an editor completes and checks the file. */
+export const weightsJsonSchema = (): object => ({
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  title: "Weights of judging, an instructor's file",
+  type: 'object',
+  required: ['format', 'version', 'name', 'weights'],
+  additionalProperties: false,
+  properties: {
+    format: { const: 'loose-tie-weights' },
+    version: { const: 1 },
+    name: { type: 'string', minLength: 1, maxLength: longestName, not: { const: usualWeights.name } },
+    weights: {
+      type: 'object',
+      additionalProperties: false,
+      properties: Object.fromEntries(
+        weightIds.map((id) => {
+          const { usual, least, most, why } = weightTable[id];
+          return [id, { type: 'number', minimum: least, maximum: most, default: usual, description: why }];
+        }),
+      ),
+    },
+  },
+});
+
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
