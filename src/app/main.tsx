@@ -3,13 +3,15 @@ import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { Screen } from '../screens/Screen.tsx';
 import '../screens/styles/screens.css';
-import type { Playing } from '../screens/types.ts';
+import type { Desk, Playing } from '../screens/types.ts';
 import { createDesk } from './desk.ts';
 import { handOut } from './handOut.ts';
 import { afterPaint, createJudge } from './judge.ts';
 import { judgeWorker } from './judgeWorker.ts';
 import { browserStore, createKept, logKey } from './kept.ts';
 import { builtIn } from './library.ts';
+import { createProver } from './prover.ts';
+import { proverWorker } from './proverWorker.ts';
 import { sceneFor } from './scenes.ts';
 import { captionsOf, soundDrill } from './sounds.ts';
 
@@ -34,11 +36,12 @@ const start = (root: HTMLElement): void => {
       }),
     seed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1,
   });
+  const proving: Desk = { ...desk, prover: createProver(proverWorker) };
   soundDrill(desk, kept, desk.problem);
   window.addEventListener('unhandledrejection', ({ reason }) => {
     desk.problem.value = `Something failed in the background (${reason instanceof Error ? reason.message : String(reason)}). The log is kept.`;
   });
-  render(<Screen desk={desk} />, root);
+  render(<Screen desk={proving} />, root);
 };
 
 const root = document.getElementById('app');

@@ -15,6 +15,13 @@ const load = async (page: SidePage): Promise<Shown> => {
     const { QualificationPage } = await import('./qualification/QualificationPage.tsx');
     return { page, sheet: (_, back) => <QualificationPage back={back} /> };
   }
+  if (page === 'proof') {
+    const { ProofPage } = await import('./proof/ProofPage.tsx');
+    return {
+      page,
+      sheet: (desk, back) => (desk.prover ? <ProofPage desk={desk} prover={desk.prover} back={back} /> : null),
+    };
+  }
   if (page === 'survey') {
     const { SurveyPage } = await import('./survey/SurveyPage.tsx');
     return { page, sheet: (desk, back) => <SurveyPage desk={desk} back={back} /> };

@@ -98,6 +98,11 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
             <button type="button" onClick={() => open('qualification')}>
               Qualification report
             </button>
+            {desk.prover !== undefined && (
+              <button type="button" onClick={() => open('proof')}>
+                Proof of a scenario
+              </button>
+            )}
           </p>
         </section>
         <section aria-labelledby="settings">

@@ -3,6 +3,8 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { MountScene } from '../drill/sceneTypes.ts';
 import type { Drill, Snapshot } from '../drill/types.ts';
 import type { Act, Log } from '../engine/acts/types.ts';
+import type { Progress } from '../engine/proof/prove.ts';
+import type { Proof } from '../engine/proof/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
 import type { Aid, Look } from '../engine/senses/types.ts';
 import type { UnitSystem } from '../engine/units/formatQuantity.ts';
@@ -33,7 +35,21 @@ export interface Caption {
 }
 
 /** Pages beside the drill. */
-export type SidePage = 'bench' | 'cards' | 'qualification' | 'survey';
+export type SidePage = 'bench' | 'cards' | 'proof' | 'qualification' | 'survey';
+
+/** How far a proof is. */
+export type Proving =
+  | { readonly is: 'idle' }
+  | { readonly is: 'running'; readonly title: string; readonly progress: Progress | null }
+  | { readonly is: 'done'; readonly title: string; readonly proof: Proof }
+  | { readonly is: 'failed'; readonly why: string };
+
+/** Proves scenarios beside the page, one at a time. */
+export interface Prover {
+  readonly state: ReadonlySignal<Proving>;
+  start(offered: Offered): void;
+  cancel(): void;
+}
 
 export const pages = ['findings', 'briefing', 'acts', 'call'] as const;
 export type Page = (typeof pages)[number];
@@ -100,6 +116,8 @@ export interface Playing {
 
 /** What the app does for the screens. */
 export interface Desk {
+  /** Absent: nothing can be proved here. */
+  readonly prover?: Prover;
   readonly library: readonly Offered[];
   readonly settings: Signal<Settings>;
   readonly playing: ReadonlySignal<Playing | null>;
