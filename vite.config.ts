@@ -81,7 +81,7 @@ export default defineConfig({
           name: 'node',
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/**/*.{browser,e2e,long}.test.{ts,tsx}'],
+          exclude: ['tests/**/*.{browser,e2e,long,frames}.test.{ts,tsx}'],
           sequence: { groupOrder: 0 },
         },
       },
@@ -118,6 +118,18 @@ export default defineConfig({
           hookTimeout: 600_000,
           // UPDATE=1 writes pinned tables anew.
           provide: { update: process.env.UPDATE === '1' },
+          browser: inBrowser,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'frames',
+          include: ['tests/**/*.frames.test.ts'],
+          sequence: { groupOrder: 5 },
+          maxWorkers: 1,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
           browser: inBrowser,
         },
       },

@@ -63,6 +63,8 @@ export interface Stage {
   flash(strength: number): void;
   /** Moves the eye for the length of a walk; `follow` sets it down again. */
   stand(eye: Vec3): void;
+  /** What is held for drawing: counts, and bytes of textures with their mipmaps, shadow maps among them. */
+  held(): { readonly geometries: number; readonly textures: number; readonly textureBytes: number };
   /** Whether pictures are computed on the processor, so that moving ones cost too much. */
   readonly software: boolean;
   lost(): boolean;
@@ -99,7 +101,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   const scene = new Scene();
   const weather = weatherOf();
   scene.fog = weather.fog;
-  const drawing = drawingOf(set);
+  const drawing = drawingOf(set, true);
   const props = propsOf(set);
   let fresh = true;
   let land: Land | null = null;
@@ -312,6 +314,18 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     flash: (strength) => weather.flash(strength),
     stand: (at) => {
       eye = new Vector3(...at);
+    },
+    held: () => {
+      const { geometries, textures } = renderer.info.memory;
+      const shadows = [weather.lamp, ...weather.lights].reduce((sum, light) => {
+        const map = 'shadow' in light ? light.shadow?.map : null;
+        return sum + (map ? map.width * map.height * 8 : 0);
+      }, 0);
+      const painted = texturesOf(scene).reduce((sum, { image }) => {
+        const { width = 0, height = 0 } = (image ?? {}) as { width?: number; height?: number };
+        return sum + width * height * 4 * (4 / 3);
+      }, 0);
+      return { geometries, textures, textureBytes: painted + shadows };
     },
     software,
     lost: () => away,

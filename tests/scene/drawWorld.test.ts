@@ -66,6 +66,26 @@ describe('a World as objects', () => {
     expect(tank.intersectsBox(cutout)).toBe(true);
   });
 
+  it('joined, has a mesh a material for each pole, and draws all that is there once', () => {
+    const mine = drawingOf(set, true);
+    mine.follow(world);
+    const shown = (root: typeof mine.root): Mesh[] => {
+      const out: Mesh[] = [];
+      root.traverseVisible((o) => {
+        if ((o as Mesh).isMesh) out.push(o as Mesh);
+      });
+      return out;
+    };
+    const points = (meshes: readonly Mesh[]): number =>
+      meshes.reduce((sum, mesh) => sum + mesh.geometry.getAttribute('position').count, 0);
+    expect(points(shown(mine.root))).toBe(points(shown(drawing.root)));
+    expect(shown(mine.root).length).toBeLessThan(0.6 * shown(drawing.root).length);
+    mine.follow(withPart(world, 'p2.cutout', { state: { position: 'open', link: 'sound' } }));
+    expect(shown(mine.root).length).toBeLessThan(0.6 * shown(drawing.root).length);
+    mine.dispose();
+    expect(shown(mine.root)).toEqual([]);
+  });
+
   it('draws nothing again while nothing has changed', () => {
     const mine = drawn(world);
     const before = mine.of('p2.cutout');

@@ -20,6 +20,7 @@ import { thin } from '../look/thinWire.ts';
 import type { Materials } from '../materials/materials.ts';
 import { addedBy } from './added.ts';
 import { premisesBodies, premisesWires } from './atPremises.ts';
+import { batchOf } from './batch.ts';
 import { poleWires } from './leadsOnPole.ts';
 import { lineCover } from './lineCover.ts';
 import { marksOn } from './marksOn.ts';
@@ -109,10 +110,11 @@ export const buildPiece = (piece: Piece, set: Materials): Group => {
   return group;
 };
 
-/** An empty drawing; the first `follow` fills it. */
-export const drawingOf = (set: Materials): Drawing => {
+/** An empty drawing; the first `follow` fills it. `joins`: what belongs together is drawn as one mesh a material. */
+export const drawingOf = (set: Materials, joins = false): Drawing => {
   const root = new Group();
   const drawn = new Map<string, readonly Group[]>();
+  const batches = new Map<string, Group>();
   let seen = new Map<string, Part>();
   let burning = new Map<string, boolean>();
 
@@ -168,6 +170,11 @@ export const drawingOf = (set: Materials): Drawing => {
     const around = aroundOf(world, drawn);
     const again = world.parts.filter((part) => stale.has(ownerOf(part)));
     for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
+    for (const owner of stale) {
+      const batch = batches.get(owner);
+      if (batch) release(batch);
+      batches.delete(owner);
+    }
     const draw = (part: Part, table: typeof bodies): Group[] =>
       piecesOf(table[part.kind], part, around).map((piece) => {
         const group = buildPiece(piece, set);
@@ -197,6 +204,16 @@ export const drawingOf = (set: Materials): Drawing => {
       done++;
       if (built.length > 0) yield done / (2 * again.length);
     }
+    if (joins) {
+      for (const owner of stale) {
+        const mine = again.filter((part) => ownerOf(part) === owner).flatMap((part) => drawn.get(part.id) ?? []);
+        if (mine.length === 0) continue;
+        const batch = batchOf(mine);
+        batches.set(owner, batch);
+        root.add(batch);
+        yield 1;
+      }
+    }
     return true;
   };
 
@@ -218,6 +235,7 @@ export const drawingOf = (set: Materials): Drawing => {
     },
     dispose: () => {
       for (const groups of drawn.values()) for (const group of groups) release(group);
+      for (const batch of batches.values()) release(batch);
     },
   };
 };
