@@ -12,7 +12,16 @@ import { Caution } from '../parts/Caution.tsx';
 import type { Offered } from '../types.ts';
 import { capital } from '../words.ts';
 import { type Bench, clampOff, clampOn, isClosed, mend, openBench, otherWay, put, refusal } from './bench.ts';
-import { edgeName, groupMark, groupsOf, groupWords, liveRule, operationsOf, stateWords } from './benchWords.ts';
+import {
+  edgeName,
+  groupMark,
+  groupsOf,
+  groupWords,
+  liveRule,
+  operationsOf,
+  partName,
+  stateWords,
+} from './benchWords.ts';
 import { Diagram } from './Diagram.tsx';
 import { Devices, Grounds, Points } from './Lists.tsx';
 import { layOut, type Sheet } from './layout.ts';
@@ -110,7 +119,7 @@ const Opened = ({ offered }: { offered: Offered }) => {
     put: (part, state) =>
       change(
         () => put(bench, part, state),
-        () => `${capital(partById(bench.world, part).name)}: ${Object.values(state).join(', ')}.`,
+        () => `${capital(partName(bench.world, partById(bench.world, part)))}: ${Object.values(state).join(', ')}.`,
       ),
     mend: (fault) =>
       change(

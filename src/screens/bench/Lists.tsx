@@ -5,7 +5,7 @@ import type { PointState } from '../../engine/circuit/types.ts';
 import type { Part, PointId, World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import { amperesOn, type Bench, devicesOn, refusal } from './bench.ts';
-import { ampsOf, groupWords, liveWords, touchOf, voltsOf } from './benchWords.ts';
+import { ampsOf, groupWords, liveWords, partName, touchOf, voltsOf } from './benchWords.ts';
 import { boltedFault } from './faultWords.ts';
 import { groupBy } from './groupBy.ts';
 import { type BenchActions, Faults, Positions } from './Strip.tsx';
@@ -16,7 +16,7 @@ export const Devices = ({ bench, actions }: { bench: Bench; actions: BenchAction
   <ul class="devices">
     {devicesOn(bench.world, bench.start).map((part) => (
       <li key={part.id} data-device={part.id}>
-        <h3>{capital(part.name)}</h3>
+        <h3>{capital(partName(bench.world, part))}</h3>
         <div class="buttons">
           <Positions part={part} actions={actions} />
           <Faults part={part} actions={actions} />

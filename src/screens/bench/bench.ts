@@ -11,7 +11,7 @@ import type { Operation, PointState } from '../../engine/circuit/types.ts';
 import { partById, withoutFault, withPart } from '../../engine/world/edit.ts';
 import type { LaidFault, Part, PointId, World } from '../../engine/world/types.ts';
 import type { Bus, Edge } from './circuitGraph.ts';
-import { branchesIn, isWorking, statesOf } from './partBranches.ts';
+import { branchesIn, isAlongSpan, isWorking, statesOf } from './partBranches.ts';
 
 /** The bench after a change. */
 export interface Bench {
@@ -155,6 +155,6 @@ export const electricalFaults = (part: Part): readonly LaidFault[] =>
 export const devicesOn = (world: World, start: World): readonly Part[] =>
   world.parts.filter(
     (part) =>
-      (branchesIn(part).length > 0 && Object.keys(componentKind(part.kind).states).length > 0) ||
+      (!isAlongSpan(part) && branchesIn(part).length > 0 && Object.keys(componentKind(part.kind).states).length > 0) ||
       electricalFaults(partById(start, part.id)).length > 0,
   );

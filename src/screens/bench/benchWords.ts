@@ -6,7 +6,7 @@ import type { Operation, PointState } from '../../engine/circuit/types.ts';
 import { type EffectBandName, effectBand, letGo } from '../../engine/standards/bodyCurrent.ts';
 import { format, formatNumber } from '../../engine/units/formatQuantity.ts';
 import { findPart, partById } from '../../engine/world/edit.ts';
-import type { World } from '../../engine/world/types.ts';
+import type { Part, World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import type { Bench } from './bench.ts';
 import type { Bus, Edge } from './circuitGraph.ts';
@@ -28,6 +28,17 @@ export const groupsOf = (start: World): readonly string[] => {
       .flatMap((branch) => (branch.type === 'source' ? [branch.group] : [])),
   );
   return [...new Set(groups)].sort((a, b) => Number(b === 'system') - Number(a === 'system') || (a < b ? -1 : 1));
+};
+
+/** A part's name; of several alike in one place with its number among them, in the order of their ids: phase A first. */
+export const partName = (world: World, part: Part): string => {
+  const alike = world.parts
+    .filter(({ name }) => name === part.name)
+    .map(({ id }) => id)
+    .sort();
+  if (alike.length < 2) return part.name;
+  const [what = '', ...where] = part.name.split(', ');
+  return [`${what} ${alike.indexOf(part.id) + 1} of ${alike.length}`, ...where].join(', ');
 };
 
 /** What a synchronism group is called. */
@@ -66,7 +77,7 @@ export const stateWords = (world: World, edge: Edge, closed: boolean): string =>
 
 /** 'Fused cutout, pole QR-14' or, for one of two contacts of a part, the branch as well. */
 export const edgeName = (world: World, edge: Edge): string => {
-  const { name } = partById(world, edge.part);
+  const name = partName(world, partById(world, edge.part));
   if (edge.symbol === 'leak') return `${capital(edge.words)}, ${name}`;
   if (edge.symbol === 'breaker' && edge.words === 'breaker') return `Breaker of ${name}`;
   if (edge.words === 'neutral' || edge.words.startsWith('to ')) return `${capital(name)} (${edge.words})`;
@@ -97,7 +108,7 @@ export const operationWords = (before: World, operation: Operation): string => {
     branchesOf(part).find(({ name }) => name === branch) ??
     branchesIn(part).find((each) => each.branch.name === branch)?.branch;
   const protection = found?.type === 'series' ? found.protects : undefined;
-  const name = capital(part.name);
+  const name = capital(partName(before, part));
   const within = format(seconds, 'time', 'metric', 2);
   if (volts !== undefined) return `${name}: ${branch.replaceAll('-', ' ')}, ${voltsOf(volts)} for ${within}.`;
   const through = format(amperes, 'current', 'metric');

@@ -110,24 +110,33 @@ const draftsOf = (part: Part, opened: ReadonlyMap<string, string>): readonly Dra
   });
 };
 
+/** Leaks of a fault; what goes on from where another ends, as from a limb down its trunk, is drawn as one with it. */
 const leaksOf = (world: World, part: Part): readonly Draft[] =>
-  part.faults.flatMap((fault) =>
-    faultKind(fault.kind).leaks.map(
-      (leak): Draft => ({
-        part: part.id,
-        owner: ownerOf(part),
-        symbol: 'leak',
-        words: faultKind(fault.kind).name,
-        from: netOf(part, leak.from),
-        to: fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to),
-        branch: leak.name,
-        windings: [],
-        state: null,
-        fault: fault.id,
-        slope: 0,
-      }),
-    ),
-  );
+  part.faults.flatMap((fault) => {
+    const { leaks, name } = faultKind(fault.kind);
+    const endOf = (leak: (typeof leaks)[number]): string => {
+      const next = leaks.find((each) => each !== leak && each.from === leak.to);
+      if (next !== undefined) return endOf(next);
+      return fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to);
+    };
+    return leaks
+      .filter((leak) => leaks.every((each) => each === leak || each.to !== leak.from))
+      .map(
+        (leak): Draft => ({
+          part: part.id,
+          owner: ownerOf(part),
+          symbol: 'leak',
+          words: name,
+          from: netOf(part, leak.from),
+          to: endOf(leak),
+          branch: leak.name,
+          windings: [],
+          state: null,
+          fault: fault.id,
+          slope: 0,
+        }),
+      );
+  });
 
 /** The one-line's buses and edges, in order of parts. */
 export const graphOf = (world: World): CircuitGraph => {

@@ -7,6 +7,12 @@ import { branchesIn, isAlongSpan, type Known, size } from './partBranches.ts';
 
 /** A joint that makes two nets one has less than this, ohms. */
 const JOINT_OHMS = 0.05;
+/** A pole's or house's own net before one that only a part of it has ('p2.neutral' before 'p2.arrester.base'). */
+const byName = (a: string, b: string): number => {
+  const inner = (net: string): number => net.split('.').length;
+  return inner(a) - inner(b) || (a < b ? -1 : a > b ? 1 : 0);
+};
+
 /** Sets of nets, each known by its first name. */
 export class Unions {
   private readonly parent = new Map<string, string>();
@@ -15,7 +21,7 @@ export class Unions {
     return up === undefined || up === net ? net : this.root(up);
   }
   join(a: string, b: string): void {
-    const [x, y] = [this.root(a), this.root(b)].sort();
+    const [x, y] = [this.root(a), this.root(b)].sort(byName);
     if (x !== y && x !== undefined && y !== undefined) this.parent.set(y, x);
   }
   copy(): Unions {

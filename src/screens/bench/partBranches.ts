@@ -4,14 +4,19 @@ import type { Branch } from '../../engine/catalogue/types.ts';
 import type { Complex } from '../../engine/math/complex.ts';
 import type { Part } from '../../engine/world/types.ts';
 
+/** A part that hangs between two poles; the field that its conductors share is drawn in none of them. */
+export const isAlongSpan = (part: Part): boolean => part.pole === null && part.premises === null;
+
 /** Magnitude of a phasor. */
 export const size = ({ re, im }: Complex): number => Math.hypot(re, im);
-/** All states that the part may be in. */
-export const statesOf = (part: Part): readonly Part['state'][] =>
-  Object.entries(componentKind(part.kind).states).reduce<readonly Part['state'][]>(
+/** All states that somebody can put the part in; a conductor lies as it lies, nobody switches it. */
+export const statesOf = (part: Part): readonly Part['state'][] => {
+  if (isAlongSpan(part)) return [part.state];
+  return Object.entries(componentKind(part.kind).states).reduce<readonly Part['state'][]>(
     (all, [name, values]) => all.flatMap((state) => values.map((value) => ({ ...state, [name]: value }))),
     [{}],
   );
+};
 
 /** A source that drives nothing counts as one that is off. */
 export const isWorking = (branch: Branch): boolean => branch.type !== 'source' || size(branch.emf) > 0;
@@ -36,9 +41,6 @@ export const branchesIn = (part: Part): readonly Known[] => {
     const hangsOn = Object.keys(states).filter(
       (state) => new Set(holds.map((each) => each.state[state])).size < (states[state]?.length ?? 0),
     );
-    return branch ? [{ branch, state: hangsOn[0] ?? null }] : [];
+    return branch ? [{ branch, state: isAlongSpan(part) ? null : (hangsOn[0] ?? null) }] : [];
   });
 };
-
-/** A part that hangs between two poles; the field that its conductors share is drawn in none of them. */
-export const isAlongSpan = (part: Part): boolean => part.pole === null && part.premises === null;

@@ -10,7 +10,7 @@ import { formatNumber } from '../../engine/units/formatQuantity.ts';
 import type { Part, PointId, World } from '../../engine/world/types.ts';
 import { capital } from '../words.ts';
 import type { Bench } from './bench.ts';
-import { ampsOf, groupWords, operationWords, voltsOf } from './benchWords.ts';
+import { ampsOf, groupWords, operationWords, partName, voltsOf } from './benchWords.ts';
 import { branchesIn, isAlongSpan } from './partBranches.ts';
 
 export interface Why {
@@ -137,5 +137,5 @@ export const whyOf = (bench: Bench): readonly Why[] =>
     if (sides === null) return [];
     const { now, fed } = nowOf(bench, sides);
     const short = fed && !isShorted(bench, sides) ? triedShort(bench.world, sides) : null;
-    return [{ part: part.id, name: part.name, now, short, low: sides.low }];
+    return [{ part: part.id, name: partName(bench.world, part), now, short, low: sides.low }];
   });

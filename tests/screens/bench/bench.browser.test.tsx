@@ -7,7 +7,7 @@ import '../../../src/screens/styles/screens.css';
 import '../../../src/screens/styles/bench.css';
 import { BenchPage } from '../../../src/screens/bench/BenchPage.tsx';
 import { at, isFine, sizes, textsOutside, textsOverlapping } from './geometry.ts';
-import { offered } from './scene.ts';
+import { offered, quarryRoad } from './scene.ts';
 
 let root: HTMLElement;
 afterEach(() => {
@@ -54,7 +54,11 @@ describe.each(sizes)('the bench at %i×%i', (...size) => {
   });
 
   test('fits the window and axe objects to nothing, with a bar or a device chosen', async () => {
-    await show(size);
+    document.body.innerHTML = '<div id="app"></div>';
+    root = document.getElementById('app') as HTMLElement;
+    const scenarios = [quarryRoad, ...offered.filter((each) => each !== quarryRoad)];
+    act(() => render(<BenchPage scenarios={scenarios} back={() => undefined} />, root));
+    await at(size);
     await isFine();
     click(drawn('[data-bus="p2.x1"]'));
     await isFine();

@@ -7,6 +7,7 @@ import {
   amperesIn,
   clampOff,
   clampOn,
+  devicesOn,
   isClosed,
   mend,
   openBench,
@@ -15,7 +16,7 @@ import {
   readBus,
   refusal,
 } from '../../../src/screens/bench/bench.ts';
-import { operationsOf, operationWords } from '../../../src/screens/bench/benchWords.ts';
+import { operationsOf, operationWords, partName } from '../../../src/screens/bench/benchWords.ts';
 import { graphOf } from '../../../src/screens/bench/circuitGraph.ts';
 import { whyOf } from '../../../src/screens/bench/why.ts';
 import { offered, quarryRoad, worldOf } from './scene.ts';
@@ -178,4 +179,12 @@ describe('why these volts', () => {
     const fed = put(dead, 'p1.tap-cutout', { position: 'closed', link: 'sound' });
     expect(only(fed).now).toMatch(/^The system feeds it\. 7\.\d+ kV/);
   });
+});
+
+test('devices that are called alike in one place are told apart by number, in every scenario', () => {
+  for (const each of offered) {
+    const world = worldOf(each);
+    const names = devicesOn(world, world).map((part) => partName(world, part));
+    expect(new Set(names).size, each.scenario.id).toBe(names.length);
+  }
 });
