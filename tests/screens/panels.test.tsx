@@ -47,7 +47,7 @@ describe('the start sheet', () => {
     ['Qualification report', 'Qualification report'],
   ])('opens %s and comes back', async (label, title) => {
     doing(() => button(root, label).click());
-    await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe(title));
+    await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe(title), { timeout: 15_000 });
     doing(() => button(root, 'Back to the start').click());
     expect(root.querySelector('h1')?.textContent).toBe('Loose Tie');
   });

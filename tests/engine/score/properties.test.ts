@@ -13,7 +13,7 @@ const acts: readonly Act[] = careful.log.entries.map(({ act }) => act);
 const whole = score(careful);
 
 describe('the careful drill', () => {
-  it.each([0, 6, 20, 45, 60, 80, 100, 130, 160, 186])('is not beaten by its first %i acts', (count) => {
+  it.each([0, 20, 60, 100, 186])('is not beaten by its first %i acts', (count) => {
     const part = score(goOn(fresh(), ...acts.slice(0, count)));
     expect(rank[part.verdict]).toBeLessThanOrEqual(rank[whole.verdict]);
     if (count < acts.length) expect(part.verdict).not.toBe('pass');
@@ -30,7 +30,7 @@ it('a few random drills are scored without a throw, each part between 0 and 1 or
       const scored = score(randomDrill(start(1), seed, 14));
       expect(wellFormed(scored)).toEqual([]);
     }),
-    { seed: 3, numRuns: 25 },
+    { seed: 3, numRuns: 15 },
   );
 });
 
