@@ -4,6 +4,7 @@ import { controlKind } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { branchesOf } from '../circuit/elementsOf.ts';
+import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { precondition } from '../hazards/preconditions.ts';
 import type { Hazard } from '../hazards/types.ts';
 import { findPart, pointsOf, toolById } from '../world/edit.ts';
@@ -11,6 +12,7 @@ import type { World } from '../world/types.ts';
 import { bestOf } from './measures.ts';
 import { liftOf, wayTo } from './places.ts';
 import type { Laid, Vantage } from './survey.ts';
+import { ordinary } from './toService.ts';
 import type { Bite, Reached } from './traps.ts';
 import type { Claim } from './types.ts';
 
@@ -78,14 +80,19 @@ export function bitesClaims(
             acts: [],
           };
     });
-  const behind = new Set(hazards.flatMap(({ causes }) => causes));
+  // What lies dormant while devices are open may bite once they are closed.
+  const closed: World = {
+    ...world,
+    parts: world.parts.map((part) => ({ ...part, state: { ...part.state, ...ordinary(part) } })),
+  };
+  const behind = new Set([...hazards, ...hazardsIn(closed)].flatMap(({ causes }) => causes));
   const ofFaults = laid
     .filter(({ fault }) => !behind.has(fault.id) && faultKind(fault.kind).mechanisms.length > 0)
     .map(
       (each): Claim => ({
         id: `bites:${each.fault.id}`,
         outcome: 'fails',
-        words: `It is behind no hazard as this scene stands: ${faultWords(world, each)}.`,
+        words: `It is behind no hazard as this scene stands, nor with every device in service: ${faultWords(world, each)}.`,
         acts: [],
       }),
     );

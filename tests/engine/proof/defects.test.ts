@@ -63,8 +63,8 @@ describe('a planted defect is found and named:', () => {
   });
 
   it('a hazard that never bites', () => {
-    const proof = proved(millLane(lay('{ id: large, kind: link-oversize, on: p1.tap-cutout }')));
-    expect(claim(proof, 'bites:large')).toMatchObject({ outcome: 'fails' });
+    const proof = proved(millLane(lay('{ id: cut, kind: ground-lead-cut, on: p1.ground-lead }')));
+    expect(claim(proof, 'bites:cut')).toMatchObject({ outcome: 'fails' });
   });
 
   it('a dead end: once a device is open, nobody on the ground is out of reach', () => {
