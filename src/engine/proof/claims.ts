@@ -91,7 +91,8 @@ export function bitesClaims(
     .map(
       (each): Claim => ({
         id: `bites:${each.fault.id}`,
-        outcome: 'fails',
+        // What only lengthens or worsens another hazard is behind none by itself.
+        outcome: faultKind(each.fault.kind).severity === 'fatal' ? 'fails' : 'not finished',
         words: `It is behind no hazard as this scene stands, nor with every device in service: ${faultWords(world, each)}.`,
         acts: [],
       }),
