@@ -50,6 +50,7 @@ const cause = z.strictObject({
   cause: text,
   kind: text,
   on: text,
+  severity: severity.describe('the worst of the hazards that it causes'),
   weight: z.number().positive(),
   found: z.boolean(),
   minute: minute.nullable(),
