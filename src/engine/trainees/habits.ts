@@ -22,6 +22,9 @@ const everywhere = (self: Self): Survey => ({
   lapse: 0.02,
 });
 
+/** Nobody stands working beside traffic that nobody holds; who has no flagger stays off. */
+const isRoadBusy = ({ site }: Scene): boolean => site.traffic === 'heavy';
+
 function* begin(self: Self): Doing {
   yield* notice(self, yield* arrive('clear'));
   yield* askAll(self);
@@ -40,8 +43,10 @@ function* careful(self: Self, extra?: (self: Self) => Doing): Doing {
   yield* begin(self);
   yield* surveyScene(self, everywhere(self));
   yield* checkTools(self);
-  yield* soundPoles(self);
-  yield* testDevices(self);
+  if (!isRoadBusy(self.scene())) {
+    yield* soundPoles(self);
+    yield* testDevices(self);
+  }
   if (extra !== undefined) yield* extra(self);
   yield* finish(self);
 }
@@ -112,8 +117,10 @@ export const carefulRound: Pick<Habit, 'id' | 'does'> = {
     yield* begin(self);
     yield* surveyScene(self, { ...everywhere(self), stands: outside, lapse: 0 });
     yield* checkTools(self);
-    yield* soundPoles(self);
-    yield* testDevices(self);
+    if (!isRoadBusy(self.scene())) {
+      yield* soundPoles(self);
+      yield* testDevices(self);
+    }
     yield* finish(self);
   },
 };

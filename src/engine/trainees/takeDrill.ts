@@ -15,7 +15,7 @@ export const sceneOf = (world: World): Scene => {
   const { clock, site, truck, stands, people, guards, orders, knowledge, paper, ended } = world;
   return {
     clock,
-    site: { skyLux: site.skyLux, visibilityM: site.visibilityM, wetness: site.wetness },
+    site: { skyLux: site.skyLux, visibilityM: site.visibilityM, wetness: site.wetness, traffic: site.traffic },
     truck,
     stands,
     guards,

@@ -11,7 +11,7 @@ export type SeenPerson = Pick<Person, 'id' | 'role' | 'name' | 'at' | 'premises'
 
 /** The scene without what only the engine knows. */
 export interface Scene extends Pick<World, 'clock' | 'truck' | 'stands' | 'guards' | 'orders' | 'paper' | 'ended'> {
-  readonly site: Pick<World['site'], 'skyLux' | 'visibilityM' | 'wetness'>;
+  readonly site: Pick<World['site'], 'skyLux' | 'visibilityM' | 'wetness' | 'traffic'>;
   readonly parts: readonly SeenPart[];
   readonly tools: readonly SeenTool[];
   readonly people: readonly SeenPerson[];
