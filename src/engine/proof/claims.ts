@@ -22,6 +22,9 @@ export function faultWords(world: World, { on, fault }: Laid): string {
   return `${faultKind(fault.kind).name} (${carrier})`;
 }
 
+/** Whether it lies on a part or tool; what lies on people or the site the prover has no search for yet. */
+const isLookedFor = (world: World, on: string): boolean => findPart(world, on) !== null || toolById(world, on) !== null;
+
 /** Whether each fault behind a hazard shows a sign somewhere on the ground, and the shortest way there. */
 export const findableClaims = (
   arrived: Reached,
@@ -37,7 +40,7 @@ export const findableClaims = (
     return first === undefined
       ? {
           id: `findable:${each.fault.id}`,
-          outcome: 'fails',
+          outcome: isLookedFor(arrived.world, each.on) ? 'fails' : 'not finished',
           words: `No sign of it can be perceived from the ground with what the crew has: ${words}.`,
           acts: arrived.acts,
         }
@@ -92,7 +95,8 @@ export function bitesClaims(
       (each): Claim => ({
         id: `bites:${each.fault.id}`,
         // What only lengthens or worsens another hazard is behind none by itself.
-        outcome: faultKind(each.fault.kind).severity === 'fatal' ? 'fails' : 'not finished',
+        outcome:
+          faultKind(each.fault.kind).severity === 'fatal' && isLookedFor(world, each.on) ? 'fails' : 'not finished',
         words: `It is behind no hazard as this scene stands, nor with every device in service: ${faultWords(world, each)}.`,
         acts: [],
       }),
@@ -162,7 +166,12 @@ export const controlClaims = (worlds: readonly World[], laid: readonly Laid[]): 
     const words = first === undefined ? each.fault.id : faultWords(first, each);
     return {
       id: `controls:${each.fault.id}`,
-      outcome: works.length > 0 || tried.length === 0 ? 'holds' : 'fails',
+      outcome:
+        works.length > 0 || tried.length === 0
+          ? 'holds'
+          : first === undefined || isLookedFor(first, each.on)
+            ? 'fails'
+            : 'not finished',
       words: `${words}. Works here: ${works.join('; ') || 'none'}. Does not: ${not.join('; ') || 'none'}.`,
       acts: [],
     };
@@ -170,7 +179,9 @@ export const controlClaims = (worlds: readonly World[], laid: readonly Laid[]): 
 
 /** Whether everything that a safe route rests on can be got to know. */
 export function informationClaim(arrived: World, laid: readonly Laid[], vantages: readonly Vantage[]): Claim {
-  const hidden = laid.filter(({ fault }) => !vantages.some(({ shows }) => shows.includes(fault.id)));
+  const hidden = laid.filter(
+    ({ on, fault }) => isLookedFor(arrived, on) && !vantages.some(({ shows }) => shows.includes(fault.id)),
+  );
   const testers = arrived.tools.filter(({ kind }) => toolKind(kind).testsOf !== undefined);
   const sources = arrived.parts.filter(
     (part) => part.premises !== null && branchesOf(part).some(({ type }) => type === 'source'),

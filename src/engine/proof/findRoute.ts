@@ -43,8 +43,8 @@ export function surveyed(means: Means, start: World): Surveyed | null {
   if (!arrived || !here) return null;
   const laid = harmful(arrived.stage.world);
   const { deeds, ...explored } = surveyOf(arrived.stage.world, vantagesOf(arrived.stage.world, laid), here);
-  const looked = deeds.reduce<Route | null>((route, deed) => route && perform(means, route, deed), arrived);
-  if (looked === null) return null;
+  // A look that would expose somebody is left out.
+  const looked = deeds.reduce<Route>((route, deed) => perform(means, route, deed) ?? route, arrived);
   const wanted = perceivedOf(
     looked.stage.world,
     laid.map(({ fault }) => fault.id),
