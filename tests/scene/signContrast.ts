@@ -1,5 +1,6 @@
 /** How strongly a fault shows in the picture from a standing point: pixels that its presence changes, beside the engine's verdict. */
 
+import { Box3, Vector3 } from 'three';
 import { faultKind } from '../../src/engine/catalogue/faults.ts';
 import type { Side } from '../../src/engine/catalogue/types.ts';
 import { distance } from '../../src/engine/math/vec3.ts';
@@ -15,6 +16,8 @@ import { laid } from './everyKind.ts';
 
 const WIDTH = 240;
 const HEIGHT = 160;
+/** A piece of a picture 720 pixels high, with the same pixels to the radian. */
+const CROP = 720 / HEIGHT;
 /** Contrast from which a pixel counts, of luminance as shown: a little above the eye's threshold for a patch of a pixel. */
 const VISIBLE = 0.06;
 
@@ -56,39 +59,65 @@ const luminance = (p: Uint8ClampedArray, i: number): number =>
   0.7152 * ((p[i + 1] as number) / 255) ** 2.2 +
   0.0722 * ((p[i + 2] as number) / 255) ** 2.2;
 
-/** Photographs the part with and without the fault from a stand, as near as the aid allows, and compares. */
+/** Middle of the marks drawn on a part, null without any: a glass sees no more than a hand's breadth. */
+const markOn = (stage: Stage, id: string): [number, number, number] | null => {
+  const box = new Box3();
+  for (const object of stage.drawing.of(id)) {
+    object.traverse((o) => {
+      if (o.name.startsWith('mark-')) box.expandByObject(o);
+    });
+  }
+  if (box.isEmpty()) return null;
+  const { x, y, z } = box.getCenter(new Vector3());
+  return [x, y, z];
+};
+
+/** A standing point and an aid. */
+export interface View {
+  readonly stand: string;
+  readonly aid: Aid;
+}
+
+/** Photographs the part with and without the fault from each view, as near as the aid allows, and compares. */
 export const showsFrom = (
   stage: Stage,
   world: World,
   part: Part,
   kind: string,
   side: Side,
-  stand: string,
-  aid: Aid,
-): Shows => {
+  views: readonly View[],
+): readonly Shows[] => {
   const fault = laid(kind, side);
   const state = { ...part.state, ...faultKind(kind).sets };
   const faulty = withPart(world, part.id, { state, faults: [fault] });
   const sound = withPart(world, part.id, { state, faults: [] });
-  const [sign] = seenOn(faulty, { ...part, state, faults: [fault] }, stand, aid);
-  if (sign === undefined) throw new Error(`${kind} has no sign for the eye`);
-  const take = (of: World): Uint8ClampedArray => {
-    stage.follow(of, stand, 1);
-    const eye = stage.eye();
-    const look = kept({ ...anglesTo(eye, sign.at), zoom: zooms[aid].near });
-    stage.draw(look, aid, distance(eye, sign.at));
-    return pixelsOf(stage);
-  };
-  const a = take(faulty);
-  const b = take(sound);
-  let pixels = 0;
-  let energy = 0;
-  for (let i = 0; i < a.length; i += 4) {
-    const [x, y] = [luminance(a, i), luminance(b, i)];
-    const contrast = Math.abs(x - y) / Math.max(x, y, 0.004);
-    if (contrast < VISIBLE) continue;
-    pixels++;
-    energy += contrast;
-  }
-  return { pixels, energy, why: sign.why, margin: sign.margin };
+  const signs = views.map(({ stand, aid }) => {
+    const [sign] = seenOn(faulty, { ...part, state, faults: [fault] }, stand, aid);
+    if (sign === undefined) throw new Error(`${kind} has no sign for the eye`);
+    return sign;
+  });
+  stage.follow(faulty, views[0]?.stand ?? '', 1);
+  const marked = markOn(stage, part.id);
+  const takeAll = (of: World): readonly Uint8ClampedArray[] =>
+    views.map(({ stand, aid }, i) => {
+      stage.follow(of, stand, 1);
+      const eye = stage.eye();
+      const at = marked ?? signs[i]?.at ?? eye;
+      stage.draw(kept({ ...anglesTo(eye, at), zoom: zooms[aid].near * CROP }), aid, distance(eye, at));
+      return pixelsOf(stage);
+    });
+  const [bad, good] = [takeAll(faulty), takeAll(sound)];
+  return signs.map(({ why, margin }, k): Shows => {
+    const [a, b] = [bad[k] as Uint8ClampedArray, good[k] as Uint8ClampedArray];
+    let pixels = 0;
+    let energy = 0;
+    for (let i = 0; i < a.length; i += 4) {
+      const [x, y] = [luminance(a, i), luminance(b, i)];
+      const contrast = Math.abs(x - y) / Math.max(x, y, 0.004);
+      if (contrast < VISIBLE) continue;
+      pixels++;
+      energy += contrast;
+    }
+    return { pixels, energy, why, margin };
+  });
 };
