@@ -16,7 +16,8 @@ import { isTruckHeld, truckVolts } from './truckTouch.ts';
 import type { Reach } from './types.ts';
 
 const TOOL_KG = 1;
-const AT_TRUCK: Metres = 3;
+/** Half a truck of 8 m and an arm, from its middle (estimate). */
+const AT_TRUCK: Metres = 4.75;
 const crew: readonly Person['role'][] = ['trainee', 'second', 'foreman', 'flagger'];
 
 const isPublic = ({ role }: Person): boolean => !crew.includes(role);

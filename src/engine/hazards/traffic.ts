@@ -1,8 +1,9 @@
 /**
  * Being hit by a vehicle: work, or more than a short stay, on the road or within a lane's drift of its edge while traffic
- * passes. Held by signs and cones set a stopping distance ahead (29 CFR 1910.269(w)(6)); where traffic is heavy or faster
- * than 45 mph cones stop nobody (a car drove through signs and flagger: FACE 00WA040), so that a barrier vehicle or a
- * flagger with cones is asked. Limits of speed and drift: common practice, estimates. A lift stands or falls with its truck.
+ * passes. Held by signs and cones set a stopping distance ahead (29 CFR 1910.269(w)(6)); where traffic is heavy they stop
+ * nobody who does not look, so that a barrier vehicle or a flagger is asked besides; faster than 45 mph nothing but a barrier
+ * holds (a car drove through signs and past a flagger: FACE 00WA040). Limits of speed and drift: common practice, estimates. A
+ * lift stands or falls with its truck.
  */
 import { deathRisk, stoppingDistance } from '../standards/stoppingDistance.ts';
 import type { Metres } from '../units/quantities.ts';
@@ -37,8 +38,9 @@ function isExposed({ truck }: World, reach: Reach): boolean {
 /** Whether the traffic there is held off the work. */
 export function isTrafficHeld({ site, guards, people }: World): boolean {
   if (!guards.cones) return false;
-  if (site.traffic !== 'heavy' && site.trafficMs <= FAST) return true;
-  return guards.barrier || people.some(({ task, at }) => task === 'flag' && at !== null);
+  if (guards.barrier) return true;
+  if (site.trafficMs > FAST) return false;
+  return site.traffic !== 'heavy' || people.some(({ task, at }) => task === 'flag' && at !== null);
 }
 
 /** Vehicles that can hit whoever reaches there. */
@@ -65,7 +67,8 @@ export function traffic(reach: Reach, { world }: Moment): readonly Meeting[] {
       now: quantities,
       strikes: false,
       failed: ['traffic-held'],
-      limit: 'signs and cones a stopping distance ahead; a barrier or a flagger where it is heavy or fast',
+      limit:
+        'signs and cones a stopping distance ahead; a flagger or a barrier where it is heavy, a barrier where it is fast',
       source: '29 CFR 1910.269(w)(6); stopping sight distance, AASHTO; Tefft 2011',
       measure: trafficMs,
       measureNow: trafficMs,

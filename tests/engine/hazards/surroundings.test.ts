@@ -57,15 +57,18 @@ describe('traffic', () => {
     expect(stands({ site: { traffic: 'none' } })).toEqual([]);
   });
 
-  it('is held by cones where it is light, by cones with a barrier or a flagger where it is heavy', () => {
+  it('is held by cones where it is light, a barrier or a flagger besides where it is heavy, a barrier alone where it is fast', () => {
     const cones: Act = { act: 'guard', with: 'cones' };
     expect(stands({ site: { traffic: 'light' } }, cones)).toEqual([]);
     expect(stands({ site: { traffic: 'heavy' } }, cones)).toContain('struck-by:traffic trainee');
     expect(stands({ site: { traffic: 'heavy' } }, cones, { act: 'guard', with: 'barrier' })).toEqual([]);
     const flag: Act = { act: 'assign', who: 'flagger', task: 'flag' };
-    expect(
-      stands({ site: { traffic: 'heavy' }, people: ['flagger'] }, cones, { act: 'go', to: 'p1.butt' }, flag),
-    ).toEqual([]);
+    const flagged = (site: { readonly traffic: 'heavy' | 'light'; readonly trafficMs?: number }) =>
+      stands({ site, people: ['flagger'] }, cones, { act: 'go', to: 'p1.butt' }, flag);
+    expect(flagged({ traffic: 'heavy' })).toEqual([]);
+    const fast = { traffic: 'light', trafficMs: 22 } as const;
+    expect(flagged(fast)).toContain('struck-by:traffic trainee');
+    expect(stands({ site: fast }, cones, { act: 'guard', with: 'barrier' })).toEqual([]);
   });
 });
 
@@ -90,11 +93,8 @@ describe('a lift near live metal', () => {
       { act: 'acknowledge' },
       { act: 'park', at: 'under-line' },
       { act: 'wait', minutes: 6 },
-      { act: 'send', who: 'second', to: 'p2.butt' },
     ];
-    const { world } = last(crewWorld(), ...parked, ...guards, ...upP2.slice(1));
-    const at: World = { ...world, truck: { ...world.truck, at: [46, 1, 0] } };
-    return met(last(at, work));
+    return met(last(crewWorld(), ...parked, ...guards, ...upP2.slice(1), work));
   };
 
   it('makes its truck a hazard for who stands there, unless grounded by a lead that is whole, or coned off', () => {
