@@ -2,6 +2,7 @@
 import { approachChecks } from './approachChecks.ts';
 import { arcChecks } from './arcChecks.ts';
 import { asymmetryChecks } from './asymmetryChecks.ts';
+import { barrierChecks } from './barrierChecks.ts';
 import { bodyChecks } from './bodyChecks.ts';
 import { drawnArcChecks } from './drawnArcChecks.ts';
 import { equipmentChecks } from './equipmentChecks.ts';
@@ -15,6 +16,7 @@ import { networkChecks } from './networkChecks.ts';
 import { poleChecks } from './poleChecks.ts';
 import { protectionChecks } from './protectionChecks.ts';
 import { sensesChecks } from './sensesChecks.ts';
+import { shockChecks } from './shockChecks.ts';
 import { sourceChecks } from './sourceChecks.ts';
 import { spanChecks } from './spanChecks.ts';
 import { steppedChecks } from './steppedChecks.ts';
@@ -31,6 +33,8 @@ export const allChecks: readonly Check[] = [
   ...protectionChecks,
   ...steppedChecks,
   ...bodyChecks,
+  ...shockChecks,
+  ...barrierChecks,
   ...arcChecks,
   ...drawnArcChecks,
   ...groundChecks,

@@ -4,6 +4,7 @@ import { solveCircuit } from '../circuit/solveCircuit.ts';
 import type { Part } from '../world/types.ts';
 import { bare, bareWorld } from './bareWorld.ts';
 import { asPrinted, checkWriter, relative } from './checkWriter.ts';
+import { leastFor } from './leastFor.ts';
 import { sources } from './sources.ts';
 import type { Check } from './types.ts';
 
@@ -119,17 +120,6 @@ const hazard = checkWriter(live, 'published value', `${sources.rule269}, Appendi
 
 const atCutout = (ohms: number, volts: number) =>
   solveCircuit(bareWorld([source(ohms, { volts }), cutout('c', '10K', 'line', 'load')])).point('c/top');
-
-/** The least of low to high for which `is` holds, by halving; `is` must hold from somewhere on. */
-const leastFor = (low: number, high: number, is: (value: number) => boolean): number => {
-  let [no, yes] = [low, high];
-  for (let k = 0; k < 40; k += 1) {
-    const middle = (no + yes) / 2;
-    if (is(middle)) yes = middle;
-    else no = middle;
-  }
-  return yes;
-};
 
 const liveness: readonly Check[] = [
   table({

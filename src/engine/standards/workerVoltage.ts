@@ -4,7 +4,9 @@
  * as current dividers of resistances (Encyclopedia of Grounding, CA09040E, page 61: worksite remote from the grounds,
  * toward the source and away from it). Remote: the line is held by a ground elsewhere, the worker
  * stands on an earth of its own, so that the whole rise of that ground is across them. Left out: reactance and
- * coupling of the loop, which raise the true figure with distance; contact resistance; the arc before clamps hold.
+ * coupling of the loop, which raise the true figure with distance; contact resistance; the arc before clamps hold. For the
+ * report: a scene computes the same through its whole circuit (hazards/contact.ts tells the worker's volts in the state in
+ * which somebody closes the line), and tests/engine/circuit/models/worksite.test.ts holds the two against each other.
  */
 import type { Amperes, Ohms, Volts } from '../units/quantities.ts';
 

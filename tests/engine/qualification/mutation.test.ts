@@ -23,6 +23,8 @@ const spoilt: readonly (readonly [module: string, model: string, exports: readon
   ['drawnArc', 'drawn arc', ['arcResistance', 'drawnArc']],
   ['bodyImpedance', 'body resistance', ['bodyImpedance', 'usualBodyResistance', 'internalBodyResistance']],
   ['bodyCurrent', 'body current', ['fibrillationThreshold', 'letGo', 'effectBand']],
+  ['bodyImpedance', 'touch', ['bodyImpedance']],
+  ['bodyCurrent', 'effect bands of a touch', ['fibrillationThreshold', 'letGo', 'effectBand']],
   ['electrode', 'step and touch limits', ['surfaceDerating', 'tolerableTouch', 'tolerableStep']],
   ['electrode', 'step voltage', ['rodStepFromRod']],
   ['fuseLinks', 'fuse link', ['meltTime', 'clearTime', 'meltingCurrent']],

@@ -10,9 +10,15 @@ import { fibrillationThreshold } from '../../../src/engine/standards/bodyCurrent
 import { bodyImpedance } from '../../../src/engine/standards/bodyImpedance.ts';
 import { tripTime } from '../../../src/engine/standards/breaker.ts';
 import { conductorById } from '../../../src/engine/standards/conductors.ts';
+import { arcResistance, drawnArc } from '../../../src/engine/standards/drawnArc.ts';
 import { rodStepFromRod, tolerableStep, tolerableTouch } from '../../../src/engine/standards/electrode.ts';
 import { clearTime, linkSizes, meltTime } from '../../../src/engine/standards/fuseLinks.ts';
-import { groundingCables, meltingCurrent } from '../../../src/engine/standards/groundingCable.ts';
+import {
+  decrementFactor,
+  groundingCables,
+  meltingCurrent,
+  withstandCurrent,
+} from '../../../src/engine/standards/groundingCable.ts';
 import { recloserTrip } from '../../../src/engine/standards/recloser.ts';
 import { catenarySag, parabolicSag, weightPerMetre } from '../../../src/engine/standards/sag.ts';
 import { tensionAfter } from '../../../src/engine/standards/sagTension.ts';
@@ -137,6 +143,28 @@ const grids: Readonly<Record<string, () => Grid>> = {
   groundingCable: () => ({
     header: 'cable\t0.1 s\t0.25 s\t0.5 s\t1 s\t3 s (melting A)',
     rows: groundingCables.map((cable) => [cable, ...[0.1, 0.25, 0.5, 1, 3].map((time) => meltingCurrent(cable, time))]),
+  }),
+  offsetFault: () => ({
+    header: 'cable\tX/R\tseconds\trms over symmetrical\tmelting A\twithstand A',
+    rows: over(groundingCables, [0, 1.8, 5, 10, 20, 40]).flatMap(([cable, xOverR]) =>
+      [0.1, 0.25, 0.5, 1].map((time) => [
+        cable,
+        xOverR,
+        time,
+        decrementFactor(xOverR, time),
+        meltingCurrent(cable, time, xOverR),
+        withstandCurrent(cable, time, xOverR),
+      ]),
+    ),
+  }),
+  drawnArc: () => ({
+    header: 'volts\tamperes of load\tlongest arc m\tohms of 1 m at that current',
+    rows: over([2400, 4800, 7200, 14400, 19920], [0.1, 0.3, 1, 3, 10, 30, 100]).map(([volts, load]) => [
+      volts,
+      load,
+      drawnArc(volts, load),
+      arcResistance(1, load),
+    ]),
   }),
 };
 
