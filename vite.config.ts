@@ -70,7 +70,7 @@ export default defineConfig({
     reporters: ['default', './src/setup/plain-reporter.ts'],
     allowOnly: false,
     maxWorkers: 2,
-    testTimeout: 30_000,
+    testTimeout: 60_000,
     hookTimeout: 60_000,
     benchmark: { include: ['tests/**/*.bench.ts'] },
     // Groups run one after the other, so that two cores never serve a browser and a worker at once.
