@@ -8,9 +8,10 @@ import { register as prove } from './verbs/prove.ts';
 import { register as qualify } from './verbs/qualify.ts';
 import { register as replay } from './verbs/replay.ts';
 import { register as schema } from './verbs/schema.ts';
+import { register as sheet } from './verbs/sheet.ts';
 import { register as trial } from './verbs/trial.ts';
 
-const verbs: readonly Register[] = [check, catalogue, replay, circuit, qualify, trial, schema, prove];
+const verbs: readonly Register[] = [check, catalogue, replay, circuit, qualify, trial, schema, sheet, prove];
 
 // A reader that stops early, such as `head`, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -9,6 +9,7 @@ import { circuitReportSchema } from './schemas/circuitReport.ts';
 import { proveReportSchema } from './schemas/proveReport.ts';
 import { qualifyReportSchema } from './schemas/qualifyReport.ts';
 import { replayReportSchema } from './schemas/replayReport.ts';
+import { sheetReportSchema } from './schemas/sheetReport.ts';
 import { trialReportSchema } from './schemas/trialReport.ts';
 
 const printed = (title: string, schema: z.ZodType) => (): object => {
@@ -28,5 +29,6 @@ export const schemas: Readonly<Record<string, () => object>> = {
   prove: printed('What loose-tie prove --json prints', proveReportSchema),
   qualify: printed('What loose-tie qualify --json prints', qualifyReportSchema),
   replay: printed('What loose-tie replay --json prints', replayReportSchema),
+  sheet: printed('What loose-tie sheet --json prints', sheetReportSchema),
   trial: printed('What loose-tie trial --json prints', trialReportSchema),
 };

@@ -35,7 +35,7 @@ const rank = (aid: string): number => (order.includes(aid) ? order.indexOf(aid) 
 type Vantage = JudgedCause['perceivableFrom'][number];
 
 /** At most one a stand, by the simplest aid; the simplest first. */
-const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
+export const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
   const byStand = new Map<string, Vantage>();
   for (const vantage of vantages) {
     const known = byStand.get(vantage.stand);
@@ -44,11 +44,15 @@ const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
   return [...byStand.values()].sort((a, b) => rank(a.aid) - rank(b.aid) || (a.stand < b.stand ? -1 : 1));
 };
 
-const placeWords = (world: World, { stand, aid, sign }: Vantage): string => {
+/** Where and by what a sign is made out. */
+export const whereWords = (world: World, { stand, aid }: Vantage): string => {
   const where = standById(world, stand)?.name;
   const how = aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
-  return `${capital(where === undefined ? how : `${where}, ${how}`)}: \u201c${sign}\u201d`;
+  return capital(where === undefined ? how : `${where}, ${how}`);
 };
+
+const placeWords = (world: World, vantage: Vantage): string =>
+  `${whereWords(world, vantage)}: \u201c${vantage.sign}\u201d`;
 
 const goThere = (world: World, vantage: Vantage): Place => ({
   stand: standById(world, vantage.stand)?.id ?? null,
@@ -73,7 +77,7 @@ const weigh = ({ potentiallyFatal, part, quantities }: Hazard, on: string): numb
   (potentiallyFatal ? 2e6 : 0) + (part === on ? 1e6 : 0) + (quantities[0]?.value ?? 0);
 
 /** The worst of each mechanism, deadly ones first; what is at the cause's own part comes before what is elsewhere. */
-const worstOfEach = (hazards: readonly Hazard[], on: string): readonly Hazard[] => {
+export const worstOfEach = (hazards: readonly Hazard[], on: string): readonly Hazard[] => {
   const worst = new Map<Mechanism, Hazard>();
   for (const hazard of hazards) {
     const known = worst.get(hazard.mechanism);
@@ -83,7 +87,8 @@ const worstOfEach = (hazards: readonly Hazard[], on: string): readonly Hazard[] 
   return [...worst.values()].sort((a, b) => Number(b.potentiallyFatal) - Number(a.potentiallyFatal));
 };
 
-const hazardWords = (world: World, hazard: Hazard, system: UnitSystem): string => {
+/** What meets whom, and how much of it. */
+export const hazardWords = (world: World, hazard: Hazard, system: UnitSystem): string => {
   const { id, mechanism, part, words, quantities } = hazard;
   const what = `${meetingWords[mechanism]} the ${placeOf(world, id, part)}: ${words.replace(/\.$/, '').replace(/^[A-Z]/, (first) => first.toLowerCase())}`;
   return sentence(quantities.length === 0 ? what : `${what} (${quantitiesText(quantities, system)})`);

@@ -29,6 +29,8 @@ export interface Scenario {
   /** Declared look-alikes: benign kinds laid on parts. */
   readonly lookAlikes: readonly ScenarioFault[];
   readonly job: ScenarioJob;
+  /** Notes for the instructor's sheet, in the order written; no part of the drill, nor of its hash. */
+  readonly instructor?: readonly string[];
 }
 
 export interface ScenarioCall {

@@ -101,8 +101,9 @@ describe('the value', () => {
     expect(some(false)).toBeCloseTo(0.75, 12);
   });
 
-  it('is null where nothing was wrong', () => {
-    expect(recognitionPart([], [lookAlike(0, false)], []).value).toBeNull();
+  it('is whole where nothing was wrong and nothing was called, and half after one false call', () => {
+    expect(recognitionPart([], [lookAlike(0, false)], []).value).toBe(1);
+    expect(recognitionPart([], [lookAlike(0, true)], [falseCall(0)]).value).toBeCloseTo(1 / 2, 12);
   });
 });
 

@@ -49,6 +49,14 @@ const written = group('A drill: the scene, its faults, the call, the crew, the t
   faults: list(faultSchema, { doc: 'What is wrong, in any order.', most: 60 }).prefault([]),
   'look-alikes': list(lookAlikeSchema, { doc: 'What only looks wrong, in any order.', most: 60 }).prefault([]),
   job: jobSchema,
+  instructor: list(
+    text({
+      doc: 'One note for whoever leads the drill: what to ask, who disagrees and why.',
+      example: 'Ask who would have opened the tap first, and what that leaves alive.',
+      most: 400,
+    }),
+    { doc: "Notes for the instructor's sheet; no trainee sees them, and the drill is the same without.", most: 12 },
+  ).prefault([]),
 });
 
 /** The written form, read into SI; values of equipment and faults still carry their units. */
@@ -74,6 +82,7 @@ export const scenarioSchema = written.transform((all) => ({
   faults: byId(all.faults),
   lookAlikes: byId(all['look-alikes']),
   job: all.job,
+  ...(all.instructor.length === 0 ? {} : { instructor: all.instructor }),
 }));
 
 /** A scenario whose values still carry their units. */
