@@ -4,7 +4,9 @@
  * ground times sqrt(3), up to 750 V as they are (note 2). Hands may be inside with rubber gloves that count
  * ((l)(3)(iii)(A)); a cover counts when rated. Hands move anywhere within reach while somebody works or strikes, else
  * the body stands still. Left out: conductive things held, other people, movement by surprise beyond what the table
- * includes.
+ * includes. The rule asks for sleeves as well as gloves unless other live parts in reach are covered ((l)(4)(i)): so gloves alone let
+ * hands be near what they work on, which is a touch and contact.ts asks about it, and not near another live part. The table
+ * may be used to 72.5 kV; above 900 m its distance is multiplied by Table R-5, and not only the electrical part of it.
  */
 
 import { toolKind } from '../catalogue/tools.ts';
@@ -84,11 +86,12 @@ function near(
   if (live === null || metal.ends.some(({ net }) => touched.has(net))) return null;
   const gloves = glovesOf(world, reach.who);
   const barrier = barrierOf(world, reach.who, { stick: null, gloves }, live.volts);
-  const gap = barrier.holds ? body : Math.min(body, hands);
+  const sleeves = barrier.holds ? failing(world, ['sleeves'], { who: reach.who, volts: ratingFor(live.volts) }) : [];
+  const gap = barrier.holds && sleeves.length === 0 ? body : Math.min(body, hands);
   const limit = approachDistance(world, live.volts);
   if (gap >= limit || isCovered(world, metal.part, live.volts)) return null;
   const covered = world.covers.some(({ part }) => part === metal.part) ? ['cover-rated'] : [];
-  return { metal, gap, limit, volts: live.volts, node: live.node, failed: [...barrier.failed, ...covered] };
+  return { metal, gap, limit, volts: live.volts, node: live.node, failed: [...barrier.failed, ...sleeves, ...covered] };
 }
 
 const quantitiesOf = ({ gap, limit }: Near, volts: Volts): readonly Quantity[] => [

@@ -2,7 +2,7 @@
  * What stands between a hand and metal, and whether it counts. A stick, arm or glove counts when it is rated, in
  * test, whole, and made ready as its rule asks (sticks: 29 CFR 1910.269(j)(2); gloves: 1910.137(c)(2)). One that
  * fails any of it is taken as absent; no resistance is made up for it. Left out: how much a bad one would still hold
- * back, and sleeves.
+ * back; sleeves, which approach.ts asks about.
  */
 import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';

@@ -195,7 +195,10 @@ const tests = {
       const set = toolById(world, tool);
       return set === null || isSized(world, set);
     }),
-  sleeves: (world, about) => wornSound(world, about, 'arms'),
+  sleeves: (world, about) => {
+    const tool = worn(world, about, 'arms');
+    return tool !== null && !faulty(tool) && inDate(world, tool) && rating(tool) >= volts(world, about);
+  },
   'hard-hat': (world, about) => wornSound(world, about, 'head'),
   vest: (world, about) => wornSound(world, about, 'vest'),
   watched: ({ people }) => people.some(({ task, at, qualified }) => task === 'watch' && at !== null && qualified),

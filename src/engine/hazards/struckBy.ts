@@ -2,18 +2,21 @@
  * What can come down on somebody. A pole that does not hold what bends it, nobody on it (mechanics/poleBending.ts), may go
  * at any moment: within its height round its foot is its fall zone (geometry). A piece that a fault has loosened falls
  * about straight, onto whoever is below it: energy by standards/droppedObject.ts, fatal beyond what a hard hat is
- * tested with. Wood of 750 kg/m3 (treated southern pine, from memory); how far a piece is thrown aside is an estimate. Left out:
+ * tested with. Crews wear theirs (29 CFR 1910.135(a)(1)); the trainee is bareheaded where the scene lists one and it is not worn
+ * or not whole, and so is who is not of the crew. Wood of 750 kg/m3 (treated southern pine, from memory); how far a piece is thrown aside is an estimate. Left out:
  * which way the pole goes, conductors that hold it back or that it brings along (drop.ts), what hits the pole first.
  */
 import { faultKind } from '../catalogue/faults.ts';
+import { toolKind } from '../catalogue/tools.ts';
 import { distance, type Vec3 } from '../math/vec3.ts';
 import { poleBending } from '../mechanics/poleBending.ts';
-import { dropSeverity, fallEnergy } from '../standards/droppedObject.ts';
-import type { Kilograms, Metres } from '../units/quantities.ts';
-import type { Part, World } from '../world/types.ts';
+import { dropSeverity, fallEnergy, helmetJoules } from '../standards/droppedObject.ts';
+import type { Joules, Kilograms, Metres } from '../units/quantities.ts';
+import { personById } from '../world/edit.ts';
+import type { Part, Role, World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment } from './moment.ts';
-import { failing } from './readiness.ts';
+import { failing, precondition } from './readiness.ts';
 import type { Reach } from './types.ts';
 
 /** Kilograms per cubic metre. */
@@ -96,15 +99,31 @@ function byPole(reach: Reach, world: World, standing: Standing): readonly Meetin
   ];
 }
 
+const crew: readonly Role[] = ['trainee', 'second', 'foreman', 'flagger'];
+
+function isBareheaded(world: World, who: string): boolean {
+  const role = personById(world, who)?.role;
+  if (role !== 'trainee') return role !== undefined && !crew.includes(role);
+  const listed = world.tools.some(({ kind }) => toolKind(kind).wornOn === 'head');
+  return listed && !precondition(world, 'hard-hat', { who });
+}
+
+const limitOf = (energy: Joules, bareheaded: boolean): string => {
+  if (bareheaded) return 'no hard hat: its test energy and the 40 J of a recorded injury take one for granted';
+  return energy >= helmetJoules ? '54 J: what a hard hat is tested with' : '40 J: an injury is to be expected';
+};
+
 function byPiece(reach: Reach, world: World, part: Part): readonly Meeting[] {
   const drops = part.faults.flatMap(({ kind }) => faultKind(kind).mechanical?.drops ?? []);
   if (drops.length === 0) return [];
   const height = part.at[2] - reach.at[2];
   const away = aside(reach.at, part.at);
   if (height <= 0 || away > ASIDE) return [];
+  const bareheaded = isBareheaded(world, reach.who);
+  const common = base(reach, world, part);
   return drops.map(({ what, kilograms }) => {
     const energy = fallEnergy(kilograms, height);
-    const severity = dropSeverity(energy);
+    const severity = dropSeverity(energy, bareheaded);
     const quantities = [
       { name: `energy of ${what}`, value: energy, unit: 'J' },
       { name: 'mass', value: kilograms, unit: 'kg' },
@@ -112,12 +131,13 @@ function byPiece(reach: Reach, world: World, part: Part): readonly Meeting[] {
       { name: 'distance from below it', value: away, unit: 'm' },
     ];
     return {
-      ...base(reach, world, part),
+      ...common,
+      failed: bareheaded ? [...common.failed, 'hard-hat'].sort() : common.failed,
       severity,
       potentiallyFatal: severity === 'fatal',
       quantities,
       now: quantities,
-      limit: severity === 'fatal' ? '54 J: what a hard hat is tested with' : '40 J: an injury is to be expected',
+      limit: limitOf(energy, bareheaded),
       source: 'ANSI/ISEA Z89.1 (from memory); DROPS work group, dropped object calculator',
       measure: energy,
       measureNow: energy,
