@@ -43,3 +43,7 @@ test('there are sixteen at least, of three grades, each with a title of its own 
   expect(new Set(shipped.map(({ title }) => title)).size).toBe(shipped.length);
   expect(shipped.filter(({ title, teaches }) => `${title}${teaches}`.includes('|'))).toEqual([]);
 });
+
+test('each has a note for the instructor: who disagrees, and what to ask', () => {
+  expect(shipped.filter(({ instructor = [] }) => instructor.length === 0).map(({ id }) => id)).toEqual([]);
+});
