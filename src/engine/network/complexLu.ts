@@ -77,53 +77,86 @@ export function factor(matrix: SparseMatrix, scaling: Scaling | null = null, roo
   return factors;
 }
 
-/** Solves for the right-hand side in `b`, which is used up; the solution is written to `x`. */
-export function substitute(factors: Factors, b: ComplexVector, x: ComplexVector): void {
-  const { size, pivotRow, pivotColumn, pivotRe, pivotIm, lower, upper } = factors;
-  const { re, im } = b;
-  const { start: lowerStart, index: lowerIndex, re: lowerRe, im: lowerIm } = lower;
-  const { start: upperStart, index: upperIndex, re: upperRe, im: upperIm } = upper;
+/** Whether some lane of a row has something. */
+function hasAny(values: Float64Array, from: number, to: number): boolean {
+  for (let g = from; g < to; g++) if (values[g] !== 0) return true;
+  return false;
+}
+
+/** Clears the lower triangle: what follows is solved by the upper one. */
+function forward({ size, pivotRow, lower }: Factors, b: Float64Array, width: number): void {
+  const { start, index, re, im } = lower;
   for (let k = 0; k < size; k++) {
-    const p = pivotRow[k] as number;
-    const bRe = re[p] as number;
-    const bIm = im[p] as number;
-    if (bRe === 0 && bIm === 0) continue;
-    const end = lowerStart[k + 1] as number;
-    for (let t = lowerStart[k] as number; t < end; t++) {
-      const i = lowerIndex[t] as number;
-      const mRe = lowerRe[t] as number;
-      const mIm = lowerIm[t] as number;
-      re[i] = (re[i] as number) - (mRe * bRe - mIm * bIm);
-      im[i] = (im[i] as number) - (mRe * bIm + mIm * bRe);
+    const p = (pivotRow[k] as number) * width;
+    if (!hasAny(b, p, p + width)) continue;
+    const end = start[k + 1] as number;
+    for (let t = start[k] as number; t < end; t++) {
+      const mRe = re[t] as number;
+      const mIm = im[t] as number;
+      let i = (index[t] as number) * width;
+      for (let g = p; g < p + width; g += 2) {
+        const bRe = b[g] as number;
+        const bIm = b[g + 1] as number;
+        b[i] = (b[i] as number) - (mRe * bRe - mIm * bIm);
+        b[i + 1] = (b[i + 1] as number) - (mRe * bIm + mIm * bRe);
+        i += 2;
+      }
     }
   }
-  const { re: outRe, im: outIm } = x;
+}
+
+/** Solves by the upper triangle. */
+function backward(factors: Factors, b: Float64Array, x: Float64Array, width: number): void {
+  const { size, pivotRow, pivotColumn, pivotRe, pivotIm, upper } = factors;
+  const { start, index, re, im } = upper;
   for (let k = size - 1; k >= 0; k--) {
-    const p = pivotRow[k] as number;
-    let sRe = re[p] as number;
-    let sIm = im[p] as number;
-    const end = upperStart[k + 1] as number;
-    for (let t = upperStart[k] as number; t < end; t++) {
-      const j = upperIndex[t] as number;
-      const uRe = upperRe[t] as number;
-      const uIm = upperIm[t] as number;
-      const xRe = outRe[j] as number;
-      const xIm = outIm[j] as number;
-      sRe -= uRe * xRe - uIm * xIm;
-      sIm -= uRe * xIm + uIm * xRe;
+    const p = (pivotRow[k] as number) * width;
+    const end = start[k + 1] as number;
+    for (let t = start[k] as number; t < end; t++) {
+      const uRe = re[t] as number;
+      const uIm = im[t] as number;
+      let j = (index[t] as number) * width;
+      for (let g = p; g < p + width; g += 2) {
+        const xRe = x[j] as number;
+        const xIm = x[j + 1] as number;
+        b[g] = (b[g] as number) - (uRe * xRe - uIm * xIm);
+        b[g + 1] = (b[g + 1] as number) - (uRe * xIm + uIm * xRe);
+        j += 2;
+      }
     }
     const dRe = pivotRe[k] as number;
     const dIm = pivotIm[k] as number;
     const square = dRe * dRe + dIm * dIm;
-    const j = pivotColumn[k] as number;
-    outRe[j] = (sRe * dRe + sIm * dIm) / square;
-    outIm[j] = (sIm * dRe - sRe * dIm) / square;
+    let j = (pivotColumn[k] as number) * width;
+    for (let g = p; g < p + width; g += 2) {
+      const sRe = b[g] as number;
+      const sIm = b[g + 1] as number;
+      x[j] = (sRe * dRe + sIm * dIm) / square;
+      x[j + 1] = (sIm * dRe - sRe * dIm) / square;
+      j += 2;
+    }
   }
+}
+
+/** Solves for the right-hand sides in the lanes of `b`, which is used up; the solutions are written to `x` likewise. */
+export function substitute(factors: Factors, b: Float64Array, x: Float64Array, lanes: number): void {
+  forward(factors, b, 2 * lanes);
+  backward(factors, b, x, 2 * lanes);
 }
 
 /** Solution for one right-hand side, which stays untouched. */
 export function backSubstitute(factors: Factors, b: ComplexVector): ComplexVector {
-  const x = zeroVector(factors.size);
-  substitute(factors, { re: b.re.slice(), im: b.im.slice() }, x);
+  const { size } = factors;
+  const [from, to] = [new Float64Array(2 * size), new Float64Array(2 * size)];
+  for (let i = 0; i < size; i++) {
+    from[2 * i] = b.re[i] as number;
+    from[2 * i + 1] = b.im[i] as number;
+  }
+  substitute(factors, from, to, 1);
+  const x = zeroVector(size);
+  for (let i = 0; i < size; i++) {
+    x.re[i] = to[2 * i] as number;
+    x.im[i] = to[2 * i + 1] as number;
+  }
   return x;
 }

@@ -1,11 +1,11 @@
 /**
  * Factors a matrix by the plan of another one of the same pattern, without any searching. At each step the pivot is
- * chosen anew by the values, among the same entries and by the same rule as in elimination.ts; when another one would be
- * chosen, the plan does not fit and says so. What a plan gives is therefore the same to the last bit as what elimination
+ * held against the others that elimination.ts would weigh it with, by the same rule; when another one would be chosen, the
+ * plan does not fit and says so. What a plan gives is therefore the same to the last bit as what elimination
  * would have given.
  */
 import { ROUNDING, THRESHOLD } from './elimination.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, RIVAL_BEFORE, RIVAL_FIRST } from './plan.ts';
 import { emptyRoom, fitting, type Room } from './room.ts';
 import type { Scaling, SparseMatrix } from './sparseMatrix.ts';
 import type { Triangle } from './triangle.ts';
@@ -22,30 +22,32 @@ export function hasPattern({ columns, end }: Plan, matrix: SparseMatrix): boolea
   return true;
 }
 
-let valuesRe = new Float64Array(0);
-let valuesIm = new Float64Array(0);
-/** |re| + |im| of each value. */
+/** By slot, real before imaginary part. */
+let values = new Float64Array(0);
+/** |re| + |im| of each value when its row was looked at last. */
 let sizes = new Float64Array(0);
 let peaks = new Float64Array(0);
+/** What a pivot must have at least, by row. */
+let leasts = new Float64Array(0);
 
 function takeValues({ slots }: Plan, matrix: SparseMatrix, scaling: Scaling | null): void {
   const { size, start, end, columns, re, im } = matrix;
-  valuesRe = fitting(valuesRe, slots);
-  valuesIm = fitting(valuesIm, slots);
+  values = fitting(values, 2 * slots);
   sizes = fitting(sizes, slots);
   peaks = fitting(peaks, size);
+  leasts = fitting(leasts, size);
+  const to = values;
   for (let i = 0; i < size; i++) {
     let peak = 0;
     const row = scaling === null ? 1 : (scaling.row[i] as number);
-    const to = end[i] as number;
-    for (let t = start[i] as number; t < to; t++) {
+    const last = end[i] as number;
+    for (let t = start[i] as number; t < last; t++) {
       const factor = scaling === null ? row : row * (scaling.column[columns[t] as number] as number);
       const a = (re[t] as number) * factor;
       const b = (im[t] as number) * factor;
-      valuesRe[t] = a;
-      valuesIm[t] = b;
+      to[2 * t] = a;
+      to[2 * t + 1] = b;
       const entry = Math.abs(a) + Math.abs(b);
-      sizes[t] = entry;
       if (entry > peak) peak = entry;
     }
     peaks[i] = peak;
@@ -55,38 +57,42 @@ function takeValues({ slots }: Plan, matrix: SparseMatrix, scaling: Scaling | nu
 // As constants of this file they are read faster, whatever binds the files together.
 const ROUNDED = ROUNDING;
 const LEAST = THRESHOLD;
+const FIRST = RIVAL_FIRST;
+const BEFORE = RIVAL_BEFORE;
 
-/** The slot that elimination would choose in step k; -1 when it would drop a row. */
-function chosen(plan: Plan, k: number): number {
-  const { candidateStart, candidateRow, entryStart, entrySlot, entryCount } = plan;
-  let best = -1;
-  let bestCount = Number.MAX_SAFE_INTEGER;
-  let bestSize = 0;
-  const last = candidateStart[k + 1] as number;
-  for (let c = candidateStart[k] as number; c < last; c++) {
-    const from = entryStart[c] as number;
-    const to = entryStart[c + 1] as number;
+/** Looks at the rows that have changed before step k; false when elimination would drop one. */
+function look({ lookStart, lookRow, lookSlotStart, lookSlot }: Plan, k: number): boolean {
+  const last = lookStart[k + 1] as number;
+  for (let c = lookStart[k] as number; c < last; c++) {
+    const to = lookSlotStart[c + 1] as number;
     let max = 0;
-    for (let e = from; e < to; e++) {
-      const entry = sizes[entrySlot[e] as number] as number;
+    for (let e = lookSlotStart[c] as number; e < to; e++) {
+      const slot = lookSlot[e] as number;
+      const entry = Math.abs(values[2 * slot] as number) + Math.abs(values[2 * slot + 1] as number);
+      sizes[slot] = entry;
       if (entry > max) max = entry;
     }
-    if (!(max > ROUNDED * (peaks[candidateRow[c] as number] as number))) return -1;
-    const least = LEAST * max;
-    for (let e = from; e < to; e++) {
-      const slot = entrySlot[e] as number;
-      const entry = sizes[slot] as number;
-      if (entry < least) continue;
-      const count = entryCount[e] as number;
-      if (count < bestCount || (count === bestCount && entry > bestSize)) {
-        best = slot;
-        bestCount = count;
-        bestSize = entry;
-      }
-    }
-    if (bestCount === 1) break;
+    const row = lookRow[c] as number;
+    if (!(max > ROUNDED * (peaks[row] as number))) return false;
+    leasts[row] = LEAST * max;
   }
-  return best;
+  return true;
+}
+
+/** Whether elimination would choose the plan's pivot in step k. */
+function isChosen(plan: Plan, k: number, pivot: number): boolean {
+  if (!look(plan, k)) return false;
+  const size = sizes[pivot] as number;
+  if (size < (leasts[plan.pivots.row[k] as number] as number)) return false;
+  const { rivalStart, rivalSlot, rivalRow, rivalKind } = plan;
+  const last = rivalStart[k + 1] as number;
+  for (let r = rivalStart[k] as number; r < last; r++) {
+    const other = sizes[rivalSlot[r] as number] as number;
+    if (other < (leasts[rivalRow[r] as number] as number)) continue;
+    const kind = rivalKind[r];
+    if (kind === FIRST || other > size || (kind === BEFORE && other === size)) return false;
+  }
+  return true;
 }
 
 /** Factors by the plan; what is in them lives as long as the room that they are in. */
@@ -118,29 +124,28 @@ export function follow(
   takeValues(plan, matrix, scaling);
   makeRoom(room, size, lowerRow.length, upperSlot.length);
   const { pivotRe, pivotIm, lowerRe, lowerIm, upperRe, upperIm } = room;
-  const re = valuesRe;
-  const im = valuesIm;
+  const all = values;
   let next = 0;
   for (let k = 0; k < size; k++) {
     const pivot = pivotSlot[k] as number;
-    if (chosen(plan, k) !== pivot) return null;
-    const dRe = re[pivot] as number;
-    const dIm = im[pivot] as number;
+    if (!isChosen(plan, k, pivot)) return null;
+    const dRe = all[2 * pivot] as number;
+    const dIm = all[2 * pivot + 1] as number;
     pivotRe[k] = dRe;
     pivotIm[k] = dIm;
     const first = upperStart[k] as number;
     const last = upperStart[k + 1] as number;
     for (let s = first; s < last; s++) {
       const slot = upperSlot[s] as number;
-      upperRe[s] = re[slot] as number;
-      upperIm[s] = im[slot] as number;
+      upperRe[s] = all[2 * slot] as number;
+      upperIm[s] = all[2 * slot + 1] as number;
     }
     const square = dRe * dRe + dIm * dIm;
     const lowerEnd = lowerStart[k + 1] as number;
     for (let l = lowerStart[k] as number; l < lowerEnd; l++) {
       const slot = lowerSlot[l] as number;
-      const aRe = re[slot] as number;
-      const aIm = im[slot] as number;
+      const aRe = all[2 * slot] as number;
+      const aIm = all[2 * slot + 1] as number;
       const mRe = (aRe * dRe + aIm * dIm) / square;
       const mIm = (aIm * dRe - aRe * dIm) / square;
       lowerRe[l] = mRe;
@@ -156,15 +161,13 @@ export function follow(
         if (entry > peak) peak = entry;
         const target = targets[next++] as number;
         if (target >= 0) {
-          const leftRe = (re[target] as number) - pRe;
-          const leftIm = (im[target] as number) - pIm;
-          re[target] = leftRe;
-          im[target] = leftIm;
-          sizes[target] = Math.abs(leftRe) + Math.abs(leftIm);
+          const at = 2 * target;
+          all[at] = (all[at] as number) - pRe;
+          all[at + 1] = (all[at + 1] as number) - pIm;
         } else {
-          re[~target] = -pRe;
-          im[~target] = -pIm;
-          sizes[~target] = entry;
+          const at = 2 * ~target;
+          all[at] = -pRe;
+          all[at + 1] = -pIm;
         }
       }
       peaks[row] = peak;

@@ -42,44 +42,76 @@ const invalid = (element: string, detail: string): NetworkFailure => ({
 interface Kept {
   readonly elements: readonly NetworkElement[];
   readonly structure: Structure;
+  /** The elements by id if they were found to mean something, else none. */
+  sound: readonly NetworkElement[];
 }
 
 const KEPT = 256;
-/** Structures met last by their digest: most networks differ from one of them in values only. */
+const ALIKE = 4;
+/** Structures met last by their digest, the latest first: most networks differ from one of them in values only. */
 const kept = new Map<number, Kept[]>();
 let count = 0;
+/** The structures asked for last, the latest first. */
+const latest: Kept[] = [];
 
-function structureKept(elements: readonly NetworkElement[]): Structure | string {
+function latestIs(each: Kept): Kept {
+  const at = latest.indexOf(each);
+  if (at !== 0) {
+    if (at > 0) latest.splice(at, 1);
+    latest.unshift(each);
+    latest.length = Math.min(latest.length, ALIKE);
+  }
+  return each;
+}
+
+function keptFor(elements: readonly NetworkElement[]): Kept | string {
+  for (let i = 0; i < latest.length; i++) {
+    const each = latest[i] as Kept;
+    if (areAlike(each.elements, elements)) return latestIs(each);
+  }
   const digest = digestOf(elements);
-  const known = kept.get(digest);
-  const alike = known?.find((each) => areAlike(each.elements, elements));
-  if (alike !== undefined) return alike.structure;
+  const known = kept.get(digest) ?? [];
+  const alike = known.find((each) => areAlike(each.elements, elements));
+  if (alike !== undefined) return latestIs(alike);
   const structure = structureOf(elements);
   if (typeof structure === 'string') return structure;
   if (count === KEPT) {
     kept.clear();
     count = 0;
   }
-  kept.set(digest, [{ elements: elements.slice(), structure }, ...(kept.get(digest) ?? [])]);
+  const made = { elements: elements.slice(), structure, sound: [] };
+  kept.set(digest, [made, ...known].slice(0, ALIKE));
   count++;
-  return structure;
+  return latestIs(made);
+}
+
+/** Of the elements that were not found to be sound before: the first, by id, that means nothing. */
+function flawIn(elements: readonly NetworkElement[], sound: readonly NetworkElement[]): NetworkFailure | undefined {
+  let last: string | undefined;
+  for (let at = 0; at < elements.length; at++) {
+    const element = elements[at] as NetworkElement;
+    if (element.id === last) return invalid(element.id, 'its id is used twice');
+    last = element.id;
+    const flaw = element === sound[at] ? undefined : flawOf(element);
+    if (flaw !== undefined) return invalid(element.id, flaw);
+  }
+  return undefined;
 }
 
 /** The layout, or the first element (by id) that means nothing. */
 export function layOut(unsorted: readonly NetworkElement[]): Layout | NetworkFailure {
-  const structure = structureKept(unsorted);
-  const elements =
-    typeof structure === 'string'
-      ? unsorted.slice().sort((a, b) => byCodeUnit(a.id, b.id))
-      : structure.order.map((at) => unsorted[at] as NetworkElement);
-  let last: string | undefined;
-  for (const element of elements) {
-    if (element.id === last) return invalid(element.id, 'its id is used twice');
-    last = element.id;
-    const flaw = flawOf(element);
-    if (flaw !== undefined) return invalid(element.id, flaw);
+  const known = keptFor(unsorted);
+  if (typeof known === 'string') {
+    const elements = unsorted.slice().sort((a, b) => byCodeUnit(a.id, b.id));
+    const failure = flawIn(elements, []);
+    if (failure === undefined) throw new Error(`${known} was said to be used twice`);
+    return failure;
   }
-  if (typeof structure === 'string') throw new Error(`${structure} was said to be used twice`);
+  const { structure } = known;
+  const elements = structure.order.map((at) => unsorted[at] as NetworkElement);
+  const failure = flawIn(elements, known.sound);
+  if (failure !== undefined) return failure;
+  known.sound = elements;
   return { ...structure, elements };
 }
 

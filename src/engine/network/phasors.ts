@@ -1,5 +1,6 @@
 /** Reads volts and amperes of nodes and elements out of vectors of unknowns. */
 import { type Complex, complex, mul, sub, ZERO } from '../math/complex.ts';
+import type { Lanes } from './lanes.ts';
 import type { Layout } from './layout.ts';
 import { EARTH, type Phasors } from './types.ts';
 
@@ -10,11 +11,12 @@ export function indexOfNode(layout: Layout, node: string): number | undefined {
   return index;
 }
 
-/** Of vectors one behind the other, each real parts first: the one at this place. */
-export function phasorsOf(layout: Layout, vectors: Float64Array, place: number): Phasors {
-  const { size } = layout;
-  const from = 2 * size * place;
-  const at = (i: number): Complex => complex(vectors[from + i] as number, vectors[from + size + i] as number);
+/** What one lane says. */
+export function phasorsOf(layout: Layout, { lanes, values }: Lanes, lane: number): Phasors {
+  const at = (i: number): Complex => {
+    const place = 2 * (i * lanes + lane);
+    return complex(values[place] as number, values[place + 1] as number);
+  };
   const voltage = (node: string): Complex => {
     const index = indexOfNode(layout, node);
     return index === undefined ? ZERO : at(index);

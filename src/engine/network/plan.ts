@@ -17,12 +17,16 @@ export interface Plan {
   readonly end: Int32Array;
   readonly pivots: Pivots;
   readonly pivotSlot: Int32Array;
-  /** Rows looked at in each step: candidateStart by step; entryStart by candidate; entries with their columns' counts. */
-  readonly candidateStart: Int32Array;
-  readonly candidateRow: Int32Array;
-  readonly entryStart: Int32Array;
-  readonly entrySlot: Int32Array;
-  readonly entryCount: Int32Array;
+  /** Rows looked at in each step that have changed since they were last: by step, then slots by row. */
+  readonly lookStart: Int32Array;
+  readonly lookRow: Int32Array;
+  readonly lookSlotStart: Int32Array;
+  readonly lookSlot: Int32Array;
+  /** Entries that would be chosen in each step instead, if large enough: their slots, rows and RIVAL_ kinds. */
+  readonly rivalStart: Int32Array;
+  readonly rivalSlot: Int32Array;
+  readonly rivalRow: Int32Array;
+  readonly rivalKind: Int32Array;
   readonly upperStart: Int32Array;
   readonly upperColumn: Int32Array;
   readonly upperSlot: Int32Array;
@@ -35,13 +39,23 @@ export interface Plan {
   readonly slots: number;
 }
 
+/** In a column of fewer entries than the pivot's, or one that would have ended the search: chosen whatever its size. */
+export const RIVAL_FIRST = 2;
+/** In a column of as many, and found before the pivot: chosen unless the pivot is larger. */
+export const RIVAL_BEFORE = 1;
+/** In a column of as many, and found after the pivot: chosen if larger. */
+export const RIVAL_AFTER = 0;
+
 /** A matrix's pattern on its way through the elimination, without values. */
 class Tracing {
-  readonly candidateStart = [0];
-  readonly candidateRow: number[] = [];
-  readonly entryStart = [0];
-  readonly entrySlot: number[] = [];
-  readonly entryCount: number[] = [];
+  readonly lookStart = [0];
+  readonly lookRow: number[] = [];
+  readonly lookSlotStart = [0];
+  readonly lookSlot: number[] = [];
+  readonly rivalStart = [0];
+  readonly rivalSlot: number[] = [];
+  readonly rivalRow: number[] = [];
+  readonly rivalKind: number[] = [];
   readonly upperStart = [0];
   readonly upperColumn: number[] = [];
   readonly upperSlot: number[] = [];
@@ -57,6 +71,8 @@ class Tracing {
   private readonly columnCount: number[];
   private readonly active: number[];
   private readonly rowLeft: boolean[];
+  /** Rows that have not changed since they were looked at. */
+  private readonly rowKnown: boolean[];
 
   constructor({ size, start, end, columns }: SparseMatrix) {
     this.slots = columns.length;
@@ -74,6 +90,7 @@ class Tracing {
     }
     this.active = this.rows.map((_, i) => i);
     this.rowLeft = this.rows.map(() => true);
+    this.rowKnown = this.rows.map(() => false);
   }
 
   private chain(i: number, j: number): void {
@@ -85,7 +102,7 @@ class Tracing {
   private columnAt = (slot: number): number => this.columnOf[slot] as number;
 
   step(pivotRow: number, pivotColumn: number): void {
-    this.lookAtRows();
+    this.lookAtRows(pivotRow, pivotColumn);
     const row = this.rowAt(pivotRow);
     this.rowLeft[pivotRow] = false;
     this.active.splice(this.active.indexOf(pivotRow), 1);
@@ -105,27 +122,48 @@ class Tracing {
     this.lowerStart.push(this.lowerRow.length);
   }
 
-  private lookAtRows(): void {
+  private lookAtRows(pivotRow: number, pivotColumn: number): void {
+    const pivotCount = this.columnCount[pivotColumn] as number;
     let shortest = Number.POSITIVE_INFINITY;
     for (const i of this.active) shortest = Math.min(shortest, this.rowAt(i).length);
     let looked = 0;
+    let isPast = false;
     for (const i of this.active) {
-      const row = this.rowAt(i);
-      if (row.length !== shortest) continue;
-      this.candidateRow.push(i);
-      for (const slot of row) {
-        this.entrySlot.push(slot);
-        this.entryCount.push(this.columnCount[this.columnAt(slot)] as number);
+      if (this.rowAt(i).length !== shortest) continue;
+      this.look(i);
+      // A column of one entry ends the search after its row.
+      const endsSearch = pivotCount === 1 && i !== pivotRow;
+      for (const slot of this.rowAt(i)) {
+        const j = this.columnAt(slot);
+        const count = this.columnCount[j] as number;
+        if (i === pivotRow && j === pivotColumn) isPast = true;
+        else if (count < pivotCount || (count === 1 && endsSearch)) this.rival(i, slot, RIVAL_FIRST);
+        else if (count === pivotCount) this.rival(i, slot, isPast ? RIVAL_AFTER : RIVAL_BEFORE);
       }
-      this.entryStart.push(this.entrySlot.length);
       looked++;
-      if (looked === LOOKED_AT) break;
+      if (looked === LOOKED_AT || (isPast && pivotCount === 1)) break;
     }
-    this.candidateStart.push(this.candidateRow.length);
+    this.lookStart.push(this.lookRow.length);
+    this.rivalStart.push(this.rivalSlot.length);
+  }
+
+  private look(i: number): void {
+    if (this.rowKnown[i] === true) return;
+    this.rowKnown[i] = true;
+    this.lookRow.push(i);
+    for (const slot of this.rowAt(i)) this.lookSlot.push(slot);
+    this.lookSlotStart.push(this.lookSlot.length);
+  }
+
+  private rival(i: number, slot: number, kind: number): void {
+    this.rivalSlot.push(slot);
+    this.rivalRow.push(i);
+    this.rivalKind.push(kind);
   }
 
   private clear(i: number, pivotColumn: number, upper: readonly number[]): void {
     const row = this.rowAt(i);
+    this.rowKnown[i] = false;
     const at = row.findIndex((slot) => this.columnAt(slot) === pivotColumn);
     this.lowerRow.push(i);
     this.lowerSlot.push(row[at] as number);
@@ -156,11 +194,14 @@ export function planOf(matrix: SparseMatrix, pivots: Pivots): Plan {
     end: matrix.end,
     pivots,
     pivotSlot: Int32Array.from(traced.pivotSlot),
-    candidateStart: Int32Array.from(traced.candidateStart),
-    candidateRow: Int32Array.from(traced.candidateRow),
-    entryStart: Int32Array.from(traced.entryStart),
-    entrySlot: Int32Array.from(traced.entrySlot),
-    entryCount: Int32Array.from(traced.entryCount),
+    lookStart: Int32Array.from(traced.lookStart),
+    lookRow: Int32Array.from(traced.lookRow),
+    lookSlotStart: Int32Array.from(traced.lookSlotStart),
+    lookSlot: Int32Array.from(traced.lookSlot),
+    rivalStart: Int32Array.from(traced.rivalStart),
+    rivalSlot: Int32Array.from(traced.rivalSlot),
+    rivalRow: Int32Array.from(traced.rivalRow),
+    rivalKind: Int32Array.from(traced.rivalKind),
     upperStart: Int32Array.from(traced.upperStart),
     upperColumn: Int32Array.from(traced.upperColumn),
     upperSlot: Int32Array.from(traced.upperSlot),

@@ -4,12 +4,13 @@
  */
 import { abs, type Complex, complex, polar, sub, ZERO } from '../math/complex.ts';
 import { type Factors, factor, type Singular } from './complexLu.ts';
+import type { Lanes } from './lanes.ts';
 import { type Layout, layOut, ownerOf } from './layout.ts';
 import { indexOfNode, phasorsOf } from './phasors.ts';
-import { type Factored, solveRefined } from './refine.ts';
+import { type Factored, type Judged, solveRefined } from './refine.ts';
 import { emptyRoom, fitting, type Room } from './room.ts';
-import { type ComplexVector, equilibrate, type Scaling, type SparseMatrix } from './sparseMatrix.ts';
-import { stampGroup, stampInjection, stampMatrix } from './stamps.ts';
+import { equilibrate, type Scaling, type SparseMatrix } from './sparseMatrix.ts';
+import { stampGroups, stampInjection, stampMatrix } from './stamps.ts';
 import {
   EARTH,
   type NetworkElement,
@@ -35,15 +36,13 @@ function equationsOf(layout: Layout, room: Room): Equations {
   return { matrix, scaling, factors: factor(matrix, scaling, room) };
 }
 
-const rhs = { re: new Float64Array(0), im: new Float64Array(0) };
+let rhs = new Float64Array(0);
 
-/** A right-hand side of zeros; it lasts until the next one. */
-function zeros(size: number): ComplexVector {
-  rhs.re = fitting(rhs.re, size);
-  rhs.im = fitting(rhs.im, size);
-  rhs.re.fill(0, 0, size);
-  rhs.im.fill(0, 0, size);
-  return rhs;
+/** Right-hand sides of zeros; they last until the next ones. */
+function zeros(size: number, lanes: number): Lanes {
+  rhs = fitting(rhs, 2 * size * lanes);
+  rhs.fill(0, 0, 2 * size * lanes);
+  return { lanes, values: rhs };
 }
 
 /** The system of a network that is known to have a solution. */
@@ -58,34 +57,37 @@ function ownerName(layout: Layout, unknown: number): string {
   return 'node' in owner ? owner.node : owner.element;
 }
 
-const unknownAt = ({ re, im }: ComplexVector, i: number | undefined): Complex =>
-  i === undefined ? ZERO : complex(re[i] as number, im[i] as number);
+const unknownAt = (x: Float64Array, i: number | undefined): Complex =>
+  i === undefined ? ZERO : complex(x[2 * i] as number, x[2 * i + 1] as number);
 
-/** The sum of vectors one behind the other, each turned. */
-function sumTurned(vectors: Float64Array, turns: readonly Complex[], size: number): Float64Array {
+/** The sum of the lanes, each turned. */
+function sumTurned({ lanes, values }: Lanes, turns: readonly Complex[], size: number): Lanes {
   const sum = new Float64Array(2 * size);
   for (const [g, { re, im }] of turns.entries()) {
-    const from = 2 * size * g;
     for (let i = 0; i < size; i++) {
-      const xRe = vectors[from + i] as number;
-      const xIm = vectors[from + size + i] as number;
-      sum[i] = (sum[i] as number) + re * xRe - im * xIm;
-      sum[size + i] = (sum[size + i] as number) + re * xIm + im * xRe;
+      const xRe = values[2 * (i * lanes + g)] as number;
+      const xIm = values[2 * (i * lanes + g) + 1] as number;
+      sum[2 * i] = (sum[2 * i] as number) + re * xRe - im * xIm;
+      sum[2 * i + 1] = (sum[2 * i + 1] as number) + re * xIm + im * xRe;
     }
   }
-  return sum;
+  return { lanes: 1, values: sum };
 }
 
 /** What is read of a network solved for each group. */
-function solutionOf(layout: Layout, vectors: Float64Array, residual: number): NetworkSolution {
+function solutionOf(layout: Layout, solved: Lanes, residual: number): NetworkSolution {
   const { groups } = layout;
-  const views = new Map(groups.map((group, g) => [group, phasorsOf(layout, vectors, g)]));
+  let viewed: ReadonlyMap<string, Phasors> | undefined;
+  const views = (): ReadonlyMap<string, Phasors> => {
+    viewed ??= new Map(groups.map((group, g) => [group, phasorsOf(layout, solved, g)]));
+    return viewed;
+  };
   const at = (angles: Readonly<Record<string, number>>): Phasors => {
     const turns = groups.map((group) => polar(1, angles[group] ?? 0));
-    return phasorsOf(layout, sumTurned(vectors, turns, layout.size), 0);
+    return phasorsOf(layout, sumTurned(solved, turns, layout.size), 0);
   };
   const contribution = (group: string): Phasors => {
-    const view = views.get(group);
+    const view = views().get(group);
     if (view === undefined) throw new RangeError(`the network has no source of group ${group}`);
     return view;
   };
@@ -96,9 +98,9 @@ function solutionOf(layout: Layout, vectors: Float64Array, residual: number): Ne
   };
   const worstOf = (read: (view: Phasors) => Complex): number => {
     // A network without sources, too, refuses what it does not know.
-    if (views.size === 0) read(inStep());
+    if (views().size === 0) read(inStep());
     let sum = 0;
-    for (const view of views.values()) sum += abs(read(view));
+    for (const view of views().values()) sum += abs(read(view));
     return sum;
   };
   // Most solutions are never asked; one that is gets a room of its own.
@@ -106,9 +108,10 @@ function solutionOf(layout: Layout, vectors: Float64Array, residual: number): Ne
   const theveninBetween = (a: string, b: string): Thevenin => {
     const [from, to] = [indexOfNode(layout, a), indexOfNode(layout, b)];
     system ??= factoredAgain(layout);
-    const one = zeros(layout.size);
+    const one = zeros(layout.size, 1);
     stampInjection(from, to, one);
-    const { x, residual } = solveRefined(system, one);
+    const { x, judged } = solveRefined(system, one);
+    const [{ residual }] = judged as [Judged];
     if (!(residual <= RESIDUAL_BOUND)) {
       throw new RangeError(`impedance from ${a} to ${b} found only to a residual of ${residual}`);
     }
@@ -146,21 +149,16 @@ export function solveNetwork(elements: readonly NetworkElement[]): NetworkSoluti
   const { matrix, scaling, factors } = equationsOf(layout, room);
   if (factors.singular) return { ok: false, reason: 'singular', island: [], ...ownerOf(layout, factors.column) };
   const system = { matrix, scaling, factors };
-  const vectors = new Float64Array(2 * size * groups.length);
+  const lanes = groups.length;
+  const b = zeros(size, lanes);
+  stampGroups(layout, b);
+  const { x, judged } = solveRefined(system, b);
   let worst = 0;
-  for (let g = 0; g < groups.length; g++) {
-    const b = zeros(size);
-    stampGroup(layout, groups[g] as string, b);
-    const { x, residual, worstRow } = solveRefined(system, b);
+  for (const { residual, worstRow } of judged) {
     if (!(residual <= RESIDUAL_BOUND)) {
       return { ok: false, reason: 'inaccurate', residual, at: ownerName(layout, worstRow) };
     }
-    const from = 2 * size * g;
-    for (let i = 0; i < size; i++) {
-      vectors[from + i] = x.re[i] as number;
-      vectors[from + size + i] = x.im[i] as number;
-    }
     worst = Math.max(worst, residual);
   }
-  return solutionOf(layout, vectors, worst);
+  return solutionOf(layout, { lanes, values: x.slice(0, 2 * size * lanes) }, worst);
 }

@@ -5,10 +5,11 @@
  * from the structure (places), where it is kept from which values are zero besides (pattern.ts).
  */
 import type { Complex } from '../math/complex.ts';
+import type { Lanes } from './lanes.ts';
 import type { Layout } from './layout.ts';
 import { filled, type Pattern, type Places, patternOf, type Values } from './pattern.ts';
 import { emptyRoom, fitting, type Room } from './room.ts';
-import type { ComplexVector, SparseMatrix } from './sparseMatrix.ts';
+import type { SparseMatrix } from './sparseMatrix.ts';
 import type { Ends, Structure } from './structure.ts';
 import type { NetworkElement, TransformerElement, Winding } from './types.ts';
 
@@ -148,19 +149,19 @@ export function stampMatrix(layout: Layout, room: Room = emptyRoom()): SparseMat
   return matrix;
 }
 
-/** Right-hand side with one group's sources alone, in a vector of zeros. */
-export function stampGroup({ elements, branch }: Layout, group: string, b: ComplexVector): void {
+/** Right-hand sides with one group's sources alone, a lane for each group, in zeros. */
+export function stampGroups({ elements, branch, groups }: Layout, { lanes, values }: Lanes): void {
   for (let at = 0; at < elements.length; at++) {
     const element = elements[at] as NetworkElement;
-    if (element.kind !== 'source' || element.group !== group) continue;
-    const unknown = branch[at] as number;
-    b.re[unknown] = element.emf.re;
-    b.im[unknown] = element.emf.im;
+    if (element.kind !== 'source') continue;
+    const place = 2 * ((branch[at] as number) * lanes + groups.indexOf(element.group));
+    values[place] = element.emf.re;
+    values[place + 1] = element.emf.im;
   }
 }
 
-/** Right-hand side with one ampere into node a and out of node b, all sources dead, in a vector of zeros. */
-export function stampInjection(a: number | undefined, b: number | undefined, rhs: ComplexVector): void {
-  if (a !== undefined) rhs.re[a] = 1;
-  if (b !== undefined) rhs.re[b] = (rhs.re[b] as number) - 1;
+/** Right-hand side with one ampere into node a and out of node b, all sources dead, in zeros. */
+export function stampInjection(a: number | undefined, b: number | undefined, { values }: Lanes): void {
+  if (a !== undefined) values[2 * a] = 1;
+  if (b !== undefined) values[2 * b] = (values[2 * b] as number) - 1;
 }

@@ -139,7 +139,7 @@ export function digestOf(elements: readonly NetworkElement[]): number {
     const element = elements[i] as NetworkElement;
     const branch = element.kind === 'transformer' ? element.windings[0] : element;
     if (branch === undefined) continue;
-    digest = (31 * digest + 7 * endOf(branch.from) + endOf(branch.to)) | 0;
+    digest = (31 * digest + 7 * endOf(branch.from) + endOf(branch.to) + 3 * endOf(element.id)) | 0;
   }
   return digest;
 }

@@ -61,6 +61,29 @@ describe('plan', () => {
     expect(refused).toBeGreaterThan(30);
   });
 
+  test('a lone column in an earlier row is chosen before a larger one, and no plan says otherwise', () => {
+    const matrixWith = (early: number): SparseMatrix => {
+      const matrix = emptyMatrix(Int32Array.of(0, 2, 4, 6, 8));
+      const rows = [
+        [0, early, 1, 1],
+        [2, 8, 1, 1],
+        [1, 1, 3, 2],
+        [1, 2, 3, 1],
+      ] as const;
+      for (const [row, [a, x, b, y]] of rows.entries()) {
+        addEntry(matrix, row, a, x, 0);
+        addEntry(matrix, row, b, y, 0);
+      }
+      return matrix;
+    };
+    const [small, large] = [factor(matrixWith(0.01)), factor(matrixWith(0.5))];
+    if (small.singular || large.singular) throw new Error('singular');
+    expect([small.pivotRow[0], large.pivotRow[0]]).toEqual([1, 0]);
+    const plan = planOf(matrixWith(0.01), pivots(small));
+    expect(follow(plan, matrixWith(0.02))).not.toBeNull();
+    expect(follow(plan, matrixWith(0.5))).toBeNull();
+  });
+
   test('matrices of one structure are factored alike however many came before', () => {
     let solvable = 0;
     fc.assert(

@@ -119,6 +119,28 @@ describe('any network', () => {
     );
   });
 
+  test('a group gives the same bits whatever the others give beside it', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(seed, (n) => {
+        const elements = randomNetwork(n);
+        const all = solved(elements);
+        for (const group of all.groups) {
+          const alone = solved(
+            elements.map((e) => (e.kind === 'source' && e.group !== group ? { ...e, emf: ZERO } : e)),
+          ).contribution(group);
+          const beside = all.contribution(group);
+          for (const { from, to } of branches(elements, beside)) {
+            expect(beside.voltageBetween(from, to)).toEqual(alone.voltageBetween(from, to));
+          }
+          if (all.groups.length > 1) compared++;
+        }
+      }),
+      runs,
+    );
+    expect(compared).toBeGreaterThan(20);
+  });
+
   test('is reciprocal: volts at b for an ampere at a are volts at a for an ampere at b', () => {
     fc.assert(
       fc.property(seed, (n) => {
