@@ -1,5 +1,4 @@
 /** The scenarios that are built into the app; one that does not parse is a defect of the build and said so. */
-import type { Log } from '../engine/acts/types.ts';
 import { parFor, parForm } from '../engine/proof/parForm.ts';
 import { parse } from '../engine/scenario/parse.ts';
 import { build } from '../engine/world/build.ts';
@@ -27,14 +26,16 @@ export const libraryFrom = (
   proven: Readonly<Record<string, unknown>> = {},
 ): Library => {
   const files = Object.values(proven).map((file) => parForm.parse(file));
-  const parOf = (hash: string): Log['par'] =>
-    files.map((file) => parFor(file, hash)).find((par) => par !== null) ?? null;
+  const provenOf = (hash: string): Pick<Offered, 'par' | 'route'> => {
+    const route = files.find((file) => parFor(file, hash) !== null) ?? null;
+    return { par: route && parFor(route, hash), route };
+  };
   const offered: Offered[] = [];
   const problems: string[] = [];
   for (const [path, text] of Object.entries(texts)) {
     const file = path.slice(path.lastIndexOf('/') + 1);
     const parsed = parse(text, file, { parts: (scenario) => build(scenario, '').parts });
-    if (parsed.ok) offered.push({ scenario: parsed.scenario, hash: parsed.hash, par: parOf(parsed.hash) });
+    if (parsed.ok) offered.push({ scenario: parsed.scenario, hash: parsed.hash, ...provenOf(parsed.hash) });
     else problems.push(...parsed.problems.map(({ line, column, message }) => `${file}:${line}:${column} ${message}`));
   }
   const rank = ({ scenario }: Offered): string => `${scenario.grade} ${scenario.title}`;

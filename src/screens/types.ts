@@ -3,6 +3,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { MountScene } from '../drill/sceneTypes.ts';
 import type { Drill, Snapshot } from '../drill/types.ts';
 import type { Act, Log } from '../engine/acts/types.ts';
+import type { ParFile } from '../engine/proof/parForm.ts';
 import type { Progress } from '../engine/proof/prove.ts';
 import type { Proof } from '../engine/proof/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
@@ -27,6 +28,8 @@ export interface Offered {
   readonly hash: string;
   /** Proven par of this very scenario by this engine; absent or null: none. */
   readonly par?: Log['par'];
+  /** The route that shows the par, and how far it is from what no route can fall under. */
+  readonly route?: Pick<ParFile, 'acts' | 'end' | 'minutes' | 'customerMinutes' | 'atLeast'> | null;
 }
 
 export interface Caption {

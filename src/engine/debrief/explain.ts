@@ -12,7 +12,7 @@ import { orderPicture } from './orderPicture.ts';
 import { quantitiesText } from './quantities.ts';
 import { timelineOf } from './timeline.ts';
 import type { Debrief, HazardCard } from './types.ts';
-import { capital, lackingWords, nameOf, placeOf, sentence } from './words.ts';
+import { capital, lackingWords, mechanismWords, nameOf, placeOf, sentence } from './words.ts';
 
 const verdictWords: Readonly<Record<Score['verdict'], string>> = {
   pass: 'Passed',
@@ -41,18 +41,6 @@ const didWell = (score: Score): readonly string[] => {
       : []),
     ...(score.end === 'handed-over' && score.verdict === 'pass' ? ['You knew when to stop.'] : []),
   ];
-};
-
-const mechanismWords: Readonly<Record<JudgedExposure['mechanism'], string>> = {
-  contact: 'current through the body',
-  approach: 'inside the minimum approach distance',
-  flash: 'electric arc',
-  step: 'a voltage across the ground between the feet',
-  drop: 'a conductor that can come down',
-  fall: 'a fall from height',
-  'struck-by': 'something that moves',
-  lightning: 'lightning',
-  'barrier-loss': 'a barrier that does not hold',
 };
 
 const exposureTitle = (replay: Replay, { hazard, mechanism, part }: JudgedExposure): string =>

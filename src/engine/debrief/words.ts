@@ -1,5 +1,6 @@
 /** Names and turns of phrase of a debrief. */
 import { pointName } from '../catalogue/pointNames.ts';
+import type { Mechanism } from '../catalogue/types.ts';
 import { findPart, personById, toolById } from '../world/edit.ts';
 import { bareTerminals } from '../world/points.ts';
 import type { World } from '../world/types.ts';
@@ -15,6 +16,23 @@ export const nameOf = (world: World, id: string): string =>
 
 /** The text as a sentence: a capital and a full stop. */
 export const sentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
+
+/** 'a, b and c'. */
+export const listed = (all: readonly string[]): string =>
+  all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+
+/** The ways in which somebody is hurt. */
+export const mechanismWords: Readonly<Record<Mechanism, string>> = {
+  contact: 'current through the body',
+  approach: 'inside the minimum approach distance',
+  flash: 'electric arc',
+  step: 'a voltage across the ground between the feet',
+  drop: 'a conductor that can come down',
+  fall: 'a fall from height',
+  'struck-by': 'something that moves',
+  lightning: 'lightning',
+  'barrier-loss': 'a barrier that does not hold',
+};
 
 /** What a control lacked, after 'Missing:'. */
 const lacking: Readonly<Record<string, string>> = {

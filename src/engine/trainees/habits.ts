@@ -7,7 +7,7 @@ import { conditions } from '../catalogue/conditions.ts';
 import { aids } from '../senses/types.ts';
 import type { Stand } from '../world/types.ts';
 import { arrive, brief, guard, handsOnAll, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
-import { askAll, checkTools, notice, type Survey, soundPoles, surveyScene } from './survey.ts';
+import { askAll, checkTools, lookRound, type Survey, soundPoles, surveyScene } from './survey.ts';
 import type { Doing, Habit, HabitId, Scene, Self } from './types.ts';
 
 const onGround = ({ stands }: Scene): readonly Stand[] => stands.filter(({ aloft }) => aloft === null);
@@ -26,8 +26,10 @@ const everywhere = (self: Self): Survey => ({
 const isRoadBusy = ({ site }: Scene): boolean => site.traffic === 'heavy';
 
 function* begin(self: Self): Doing {
-  yield* notice(self, yield* arrive('clear'));
+  yield* arrive('clear');
   yield* askAll(self);
+  // Whoever is there is seen before the tape sends them away.
+  yield* lookRound(self);
   yield { act: 'tell', who: 'dispatcher', what: 'block-reclosing' };
   yield { act: 'listen' };
   yield* guard();

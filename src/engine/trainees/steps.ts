@@ -3,14 +3,13 @@ import type { Act } from '../acts/types.ts';
 import { briefingTopics } from '../catalogue/controls.ts';
 import { checkTools, isSuspect } from './survey.ts';
 import { meaningsOf } from './trade.ts';
-import type { Doing, Scene, Self, Told } from './types.ts';
+import type { Doing, Scene, Self } from './types.ts';
 
 /** Takes the call and drives there. */
-export function* arrive(at: 'clear' | 'under-line'): Doing<Told> {
+export function* arrive(at: 'clear' | 'under-line'): Doing {
   yield { act: 'acknowledge' };
-  const told: Told = yield { act: 'park', at };
+  yield { act: 'park', at };
   yield { act: 'engine', on: false };
-  return told;
 }
 
 /** Chocks, cones, and the public kept out. */

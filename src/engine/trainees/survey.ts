@@ -50,7 +50,7 @@ export const kindOf = ({ parts, tools, people }: Scene, id: string): string | nu
 };
 
 /** Looks round at the weather, the road and whoever is in sight. */
-function* lookRound(self: Self): Doing {
+export function* lookRound(self: Self): Doing {
   for (const { act } of self.offers().filter((offer) => offer.act.act === 'look')) {
     if (act.act !== 'look') continue;
     const { events }: Told = yield act;
@@ -59,32 +59,19 @@ function* lookRound(self: Self): Doing {
   }
 }
 
-/** Calls what the words mean; look-alikes are let be. Answers whether anything was called. */
-export function* callFrom(on: string, kind: string, words: string): Doing<boolean> {
-  let called = false;
+/** Calls what the words mean; look-alikes are let be. */
+export function* callFrom(on: string, kind: string, words: string): Doing {
   for (const { condition, benign } of meaningsOf(kind, words)) {
-    if (benign) continue;
-    const told: Told = yield { act: 'call-finding', on, condition, confidence: sure };
-    called ||= told.done;
-  }
-  return called;
-}
-
-/** Calls what was noticed without a look. */
-export function* notice(self: Self, { events }: Told): Doing {
-  for (const { event, on, words } of events) {
-    const kind = on === null ? null : kindOf(self.scene(), on);
-    if (event === 'seen' && on !== null && kind !== null) yield* callFrom(on, kind, words);
+    if (!benign) yield { act: 'call-finding', on, condition, confidence: sure };
   }
 }
 
-function* callAll(on: string, kind: string): Doing<boolean> {
+function* callAll(on: string, kind: string): Doing {
   for (const condition of allFaultsOf(kind)) yield { act: 'call-finding', on, condition, confidence: sure };
-  return true;
 }
 
 /** Looks at a part with the glass, and by lamp where it is too dark for that. */
-function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing<boolean> {
+function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing {
   let words = '';
   let { events }: Told = yield { act: 'look', part: part.id, aid: first };
   words += events.map((event) => event.words).join(' ');
@@ -92,7 +79,8 @@ function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing<boole
     ({ events } = (yield { act: 'look', part: part.id, aid: 'lamp' }) as Told);
     words += events.map((event) => event.words).join(' ');
   }
-  return calls === 'everything' ? yield* callAll(part.id, part.kind) : yield* callFrom(part.id, part.kind, words);
+  if (calls === 'everything') yield* callAll(part.id, part.kind);
+  else yield* callFrom(part.id, part.kind, words);
 }
 
 /** Asks everybody who answers from here everything that they answer. */
@@ -108,24 +96,20 @@ export function* askAll(self: Self): Doing {
   }
 }
 
-/** Goes round the stands, looks and calls; answers whether anything was called. */
-export function* surveyScene(self: Self, survey: Survey): Doing<boolean> {
-  let called = false;
+/** Goes round the stands, looks and calls. */
+export function* surveyScene(self: Self, survey: Survey): Doing {
+  const isEnough = (): boolean => survey.stopsAfterFirst && self.scene().paper.findings.length > 0;
   for (const stand of survey.stands(self.scene())) {
-    if (here(self.scene()) !== stand.id) yield* notice(self, yield { act: 'go', to: stand.id });
-    if (self.scene().paper.findings.length > 0 && survey.stopsAfterFirst) return true;
-    if (!survey.stopsAfterFirst || !called) yield* lookRound(self);
+    if (isEnough()) return;
+    if (here(self.scene()) !== stand.id) yield { act: 'go', to: stand.id };
+    yield* lookRound(self);
     const atPremises = self.scene().parts.some(({ premises }) => premises === stand.near);
     for (const part of partsAt(self.scene(), stand).filter((each) => survey.sees(each, stand))) {
-      if (self.dice.chance(survey.lapse)) continue;
-      const found = yield* lookAtPart(part, atPremises ? 'eyes' : 'glass', survey);
-      called ||= found;
-      if (called && survey.stopsAfterFirst) return true;
+      if (isEnough()) return;
+      if (!self.dice.chance(survey.lapse)) yield* lookAtPart(part, atPremises ? 'eyes' : 'glass', survey);
     }
     if (atPremises) yield* askAll(self);
-    if (self.scene().paper.findings.length > 0 && survey.stopsAfterFirst) return true;
   }
-  return called;
 }
 
 /** Reads, wipes, self-tests every tool in every way that it can be checked, and calls what shows. */

@@ -6,10 +6,10 @@ import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { add, distance } from '../math/vec3.ts';
-import { laidIn, perceivableFrom } from '../score/known.ts';
+import { type Laid, laidIn, perceivableFrom } from '../score/known.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
-import { pointAt, trainee } from '../world/edit.ts';
+import { pointAt, standById, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import type { Where } from './types.ts';
 
@@ -43,17 +43,23 @@ const derive = (world: World): readonly Where[] => {
   const behind = new Set(hazardsIn(world).flatMap(({ causes }) => causes));
   const causes = laidIn(world).filter(({ fault }) => behind.has(fault.id));
   const arrived = arriving.reduce((now, each) => act(now, each).world, world);
-  const first = trainee(arrived).at;
+  const first = trainee(arrived).at ?? '';
   const seen = new Set(
-    (first === null ? [] : aids).flatMap((aid) =>
-      signsFrom(arrived, first ?? '', aid)
+    (first === '' ? [] : aids).flatMap((aid) =>
+      signsFrom(arrived, first, aid)
         .filter(({ perceived }) => perceived)
         .map(({ fault }) => fault),
     ),
   );
   const vantages = perceivableFrom(world);
-  const told = causes.filter((laid) => vantages(laid).some(({ aid }) => !needsHands.includes(aid)));
-  const isHidden = told.some(({ fault }) => !seen.has(fault.id));
+  const from = (laid: Laid): readonly string[] =>
+    vantages(laid)
+      .filter(({ aid }) => !needsHands.includes(aid))
+      .map(({ stand }) => stand);
+  const told = causes.filter((laid) => from(laid).length > 0);
+  // What a tool's tag or a voice on the phone tells is known without a step aside.
+  const isElsewhere = (stand: string): boolean => stand !== first && standById(world, stand) !== null;
+  const isHidden = told.some((laid) => !seen.has(laid.fault.id) && from(laid).every(isElsewhere));
   const isFatal = causes.some(({ fault }) => faultKind(fault.kind).severity === 'fatal');
   const deadly = hazardsIn(world).filter((hazard) => hazard.potentiallyFatal && hazard.causes.length > 0);
   const inReach = deadly.length > 0 && (hasLift(world) || deadly.some(({ point }) => isFromGround(world, point)));

@@ -8,7 +8,9 @@ import { Explore } from './Explore.tsx';
 import { Exposures } from './Exposures.tsx';
 import { Hazards } from './Hazards.tsx';
 import type { Vantage } from './moments.ts';
+import { Next } from './Next.tsx';
 import { Order } from './Order.tsx';
+import { Routes } from './Routes.tsx';
 import { Timeline } from './Timeline.tsx';
 import { useExplorer } from './useExplorer.ts';
 
@@ -81,6 +83,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
     show();
   };
   const isPractice = playing.way === 'practice';
+  const offered = desk.library.find(({ hash }) => hash === replay.start.scenarioHash);
   return (
     <main class="desk">
       <article class="sheet paper debrief">
@@ -134,6 +137,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
             Back to the start
           </button>
         </p>
+        {offered && score && <Next desk={desk} score={score} here={offered.scenario} />}
         <Explore
           desk={desk}
           replay={replay}
@@ -142,6 +146,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
           goOn={playing.way === 'exam' ? null : (acts) => desk.goOnFrom(acts)}
         />
         <Timeline rows={debrief.timeline} world={replay.start} to={to} />
+        {offered?.route && <Routes replay={replay} route={offered.route} />}
         <Hazards cards={debrief.hazards} lookAlikes={debrief.lookAlikes} jump={jump} />
         <Exposures debrief={debrief} world={replay.start} />
         <Order order={debrief.order} title={debrief.title} />

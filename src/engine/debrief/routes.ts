@@ -1,0 +1,53 @@
+/**
+ * A way through the drill in few rows, to lay the trainee's beside a proven one. The proven route is played here again, so what is
+ * shown is what it does in this very scene; one that cannot be played, or that exposes somebody, is not shown.
+ */
+import { act } from '../acts/act.ts';
+import type { Act, Step } from '../acts/types.ts';
+import type { World } from '../world/types.ts';
+import { actWords } from './timeline.ts';
+
+export interface RouteRow {
+  readonly minute: number;
+  readonly words: string;
+}
+
+/** The steps of these acts from a start; null where one is impossible or exposes somebody. */
+export const safeSteps = (start: World, acts: readonly Act[]): readonly Step[] | null => {
+  const steps: Step[] = [];
+  let before = start;
+  for (const each of acts) {
+    const result = act(before, each);
+    if (!result.ok || result.exposures.length > 0) return null;
+    const { world: after, events, reach, exposures } = result;
+    steps.push({ entry: { act: each, minute: after.clock.minute, hash: '' }, before, after, events, reach, exposures });
+    before = after;
+  }
+  return steps;
+};
+
+/** Acts that are told together when they follow one another. */
+const together: Partial<Record<Act['act'], (count: number) => string>> = {
+  look: (count) => `looked at ${count} things`,
+  ask: (count) => `asked ${count} questions`,
+  'check-tool': (count) => `checked tools, ${count} checks`,
+  'call-finding': (count) => `called ${count} findings`,
+  plan: (count) => `planned ${count} controls`,
+};
+
+/** An act a row; looks, questions, checks, findings and plans in a run are one. */
+export const routeRows = (steps: readonly Step[]): readonly RouteRow[] => {
+  const runs: Step[][] = [];
+  for (const step of steps) {
+    const last = runs.at(-1);
+    const name = step.entry.act.act;
+    if (last?.[0]?.entry.act.act === name && together[name] !== undefined) last.push(step);
+    else runs.push([step]);
+  }
+  return runs.flatMap((run) => {
+    const [first] = run;
+    if (first === undefined) return [];
+    const words = run.length === 1 ? actWords(first) : (together[first.entry.act.act]?.(run.length) ?? actWords(first));
+    return [{ minute: first.before.clock.minute, words }];
+  });
+};
