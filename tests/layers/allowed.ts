@@ -26,7 +26,7 @@ const hazardsMay = [...mechanicsMay, 'circuit', 'mechanics'];
 const aboveActs = [...circuitMay, 'circuit', 'mechanics', 'senses', 'hazards', 'scenario'];
 const actsAndAbove = [...aboveActs, 'acts'];
 const scoreAndAbove = [...actsAndAbove, 'score'];
-const wholeEngine = [...scoreAndAbove, 'trainees', 'proof', 'debrief', 'record', 'qualification'];
+const wholeEngine = [...scoreAndAbove, 'trainees', 'proof', 'variants', 'debrief', 'record', 'qualification'];
 
 /** The folders of the sealed engine: no DOM, Node, Phaser, XState, clock, network access, locale. */
 export const engineRooms: Readonly<Record<string, Room>> = {
@@ -45,6 +45,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   score: { rooms: actsAndAbove, notTheReader: true },
   trainees: { rooms: scoreAndAbove, notTheReader: true },
   proof: { rooms: actsAndAbove, packages: ['zod'], notTheReader: true },
+  variants: { rooms: [...actsAndAbove, 'proof'], packages: ['yaml'] },
   debrief: { rooms: scoreAndAbove, notTheReader: true },
   record: { rooms: scoreAndAbove, notTheReader: true },
   qualification: { rooms: scoreAndAbove, notTheReader: true },
