@@ -8,6 +8,9 @@ const bySort: Partial<Record<WorldEvent['event'], OnceName>> = {
   flashover: 'flash',
 };
 
+/** Whoever speaks or sounds without being a part of the line. */
+const bySource: Readonly<Record<string, OnceName>> = { 'said dispatcher': 'radio-squelch', 'heard sky': 'thunder' };
+
 /** The sound of an event, or null. */
 export const soundOf = ({ event, on }: WorldEvent): OnceName | null =>
-  event === 'said' && on === 'dispatcher' ? 'radio-squelch' : (bySort[event] ?? null);
+  bySource[`${event} ${on}`] ?? bySort[event] ?? null;

@@ -29,6 +29,10 @@ const SLICE = 14;
 /** Milliseconds between pictures while only the mist moves. */
 const DRIFT = 80;
 
+/** Magnification from which a view counts as through a glass; metres below a pole's top where its gear hangs. */
+const GLASSY = 2;
+const BELOW_TOP = 1.9;
+
 export class Attention {
   private snapshot: Snapshot;
   private aid: Aid;
@@ -41,6 +45,8 @@ export class Attention {
   private pointer: Spot | null = null;
   /** The middle of the view points while one looks around by keys or buttons. */
   private byMiddle = false;
+  /** Whether one has looked anywhere since one came here. */
+  private turned = false;
   private dirty = true;
   private ready = false;
   private quiet = 0;
@@ -130,7 +136,10 @@ export class Attention {
     const pole = findPart(world, `${near}.pole`) ?? findPart(world, `${job}.pole`);
     const foot: Vec3 = pole?.at ?? [0, 0, 0];
     const top: Vec3 = [foot[0], foot[1], foot[2] + (pole?.values.heightM ?? 8) + 0.4];
-    return { ...arriving(eye, foot, top, fieldOf(this.aspect, 1)), zoom: zooms[this.aid].far };
+    const zoom = zooms[this.aid].far;
+    // A glass goes first to what hangs below the top; its field would hold nothing but wood at mid-height.
+    if (zoom > GLASSY) return { ...anglesTo(eye, [top[0], top[1], top[2] - BELOW_TOP]), zoom };
+    return { ...arriving(eye, foot, top, fieldOf(this.aspect, 1)), zoom };
   }
 
   private hover(id: string | null): void {
@@ -291,7 +300,9 @@ export class Attention {
       this.pointer = null;
       this.hover(null);
       this.go(this.arrival(), shown ? WALK : 0);
-    } else if (otherAid) this.go({ ...this.aim.goal, zoom: zooms[aid].far }, times.look);
+    } else if (otherAid) {
+      this.go(this.turned ? { ...this.aim.goal, zoom: zooms[aid].far } : this.arrival(), times.look);
+    }
     this.change();
   }
 

@@ -24,7 +24,7 @@ import { swing } from './look/blowout.ts';
 import { halosOf } from './look/halo.ts';
 import { isSoftware, oneOfEach, plainFilters, texturesOf } from './look/quality.ts';
 import { type Air, airOf } from './look/sky.ts';
-import { focal } from './look/thinWire.ts';
+import { focal, glaze, ICE } from './look/thinWire.ts';
 import { directionOf, fieldOf, type Look } from './look/view.ts';
 import { weatherOf } from './look/weather.ts';
 import { materials } from './materials/materials.ts';
@@ -191,7 +191,9 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   let share = 0;
   const soak = (now: World): void => {
     const air = airOf(now.site);
-    land?.soak(set, now.site.wetness, air.snow, air.flooded);
+    land?.soak(set, now.site.wetness, air.snow, air.flooded, air.iced);
+    grown?.ice(air.iced);
+    glaze.value = air.iced ? ICE : 0;
     swing(air.windMs, 0);
     const { window: bright, fog } = weather.shine();
     set.windowLit.emissiveIntensity = bright;

@@ -70,7 +70,11 @@ it('textures stay under 128 MB, and nothing piles up while parts are drawn anew'
     for (const fault of [null, 'pin-insulator-cracked', 'tie-broken', null]) {
       stage.follow(withFault(world, fault), 'p2.road', 1);
       stage.draw(look, 'lamp');
-      stage.drift(0.016, { rain: 1, snow: 0, windMs: 8, lightning: false, flooded: false, traffic: 'heavy' }, true);
+      stage.drift(
+        0.016,
+        { rain: 1, snow: 0, windMs: 8, lightning: false, flooded: false, iced: false, traffic: 'heavy' },
+        true,
+      );
     }
   };
   for (let i = 0; i < 3; i++) round();

@@ -78,7 +78,7 @@ function closes(world: World, { part: id = '' }: ScenarioEvent): Happening {
 function thunders(world: World): Happening {
   return {
     world: { ...world, site: { ...world.site, thunderAt: world.clock.minute } },
-    events: [event('heard', null, 'Thunder, not far off.')],
+    events: [event('heard', 'sky', 'Thunder, not far off.')],
   };
 }
 

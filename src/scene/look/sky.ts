@@ -1,4 +1,5 @@
 /** What falls and blows, as the picture needs it: read from the site, with words of its own for sites that do not say. */
+import { faultKind } from '../../engine/catalogue/faults.ts';
 import type { Site } from '../../engine/world/types.ts';
 
 export interface Air {
@@ -8,6 +9,8 @@ export interface Air {
   readonly windMs: number;
   readonly lightning: boolean;
   readonly flooded: boolean;
+  /** A clear skin of ice on all that stands outside. */
+  readonly iced: boolean;
   readonly traffic: Site['traffic'];
 }
 
@@ -26,5 +29,6 @@ export const airOf = (site: Site & Falling): Air => ({
   windMs: site.windMs,
   lightning: site.lightning !== undefined && site.lightning !== 'none',
   flooded: site.flooded === true,
+  iced: site.precipitation === 'ice' || site.faults.some(({ kind }) => faultKind(kind).conditions.includes('iced')),
   traffic: site.traffic,
 });

@@ -3,6 +3,7 @@
  * Metals and glaze want a `scene.environment`; without one they look dark.
  */
 import {
+  Color,
   DoubleSide,
   type Material,
   MeshPhysicalMaterial,
@@ -179,10 +180,30 @@ const wettable: readonly (readonly [MaterialName, number])[] = [
   ['shingles', 0.35],
   ['bark', 0.35],
 ];
+/** How far the colour of what ice clings to goes toward its grey-white: many facets scatter more than one smooth skin. */
+const clinging: readonly (readonly [MaterialName, number])[] = [
+  ['grass', 0.5],
+  ['leaves', 0.5],
+  ['needles', 0.5],
+  ['bark', 0.22],
+  ['wood', 0.16],
+  ['woodEnd', 0.2],
+  ['shingles', 0.4],
+  ['gravel', 0.25],
+];
+/** Ice over a dark texture: beyond white, so that what is beneath still shows through. */
+const icy = new Color(1.9, 2.05, 2.2);
 const dry = new WeakMap<Material, { colour: number; roughness: number }>();
 
-/** Darkens and smooths what soaks up water; `amount` 0 dry to 1 streaming. */
-export const wet = (set: Materials, amount: number): void => {
+/** Darkens and smooths what soaks up water; `amount` 0 dry to 1 streaming. `iced`: under a clear skin of ice. */
+export const wet = (set: Materials, amount: number, iced = false): void => {
+  for (const [name] of clinging) {
+    const m = set[name] as MeshStandardMaterial;
+    dry.set(m, dry.get(m) ?? { colour: m.color.getHex(), roughness: m.roughness });
+    const was = dry.get(m);
+    if (was) m.color.setHex(was.colour);
+    if (was) m.roughness = was.roughness;
+  }
   for (const [name, darkening] of wettable) {
     const m = set[name] as MeshStandardMaterial;
     const was = dry.get(m) ?? { colour: m.color.getHex(), roughness: m.roughness };
@@ -190,5 +211,11 @@ export const wet = (set: Materials, amount: number): void => {
     m.color.setHex(was.colour).multiplyScalar(1 - darkening * amount);
     // A film of water mirrors lamps; what soaks stays rougher than what sheds.
     m.roughness = was.roughness * (1 - (name === 'asphalt' || name === 'concrete' ? 0.72 : 0.5) * amount);
+  }
+  if (!iced) return;
+  for (const [name, share] of clinging) {
+    const m = set[name] as MeshStandardMaterial;
+    m.color.lerp(icy, share);
+    m.roughness = Math.min(m.roughness, 0.3);
   }
 };

@@ -193,6 +193,8 @@ const fence = (set: Materials): InstancedMesh[] => {
 
 export interface Grown {
   readonly group: Group;
+  /** A skin of ice on every blade, or none. */
+  ice(on: boolean): void;
   dispose(): void;
 }
 
@@ -218,6 +220,11 @@ export const grownIn = (set: Materials, keep: (x: number, y: number) => boolean,
   group.add(grass, ...trees(set), ...fence(set));
   return {
     group,
+    ice: (on) => {
+      if (on) material.color.setRGB(2.1, 2.3, 2.7);
+      else material.color.setRGB(1, 1, 1);
+      material.roughness = on ? 0.4 : 1;
+    },
     dispose: () => {
       for (const child of group.children as InstancedMesh[]) {
         child.geometry.dispose();

@@ -90,10 +90,13 @@ const white = new Color(1, 1, 1);
 /** Snow over a dark texture: beyond white, so that blades still show through. */
 const lying = new Color(3.4, 3.5, 3.7);
 
+/** Level of standing water: over the flat by the pole, under the crown of the road; hummocks stand out of it. */
+const FLOOD = 0.014;
+
 export interface Land {
   readonly group: Group;
   /** Darkens the ground with the film of water on it; snow lies white, and water stands where it is flooded. */
-  soak(set: Materials, wetness: number, snow?: number, flooded?: boolean): void;
+  soak(set: Materials, wetness: number, snow?: number, flooded?: boolean, iced?: boolean): void;
   dispose(): void;
 }
 
@@ -135,15 +138,15 @@ export const landOf = (set: Materials): Land => {
     );
   }
   const water = new Mesh(
-    sheet(range(-120, 120, 30), range(-24, 14, 9.5), () => -0.045, 4),
+    sheet(range(-120, 120, 30), range(-24, 28, 13), () => FLOOD, 4),
     new MeshStandardMaterial({ color: 0x20261f, roughness: 0.06, metalness: 0, transparent: true, opacity: 0.82 }),
   );
   water.visible = false;
   group.add(water);
   return {
     group,
-    soak: (materials, wetness, snow = 0, flooded = false) => {
-      wet(materials, wetness);
+    soak: (materials, wetness, snow = 0, flooded = false, iced = false) => {
+      wet(materials, wetness, iced);
       water.visible = flooded;
       for (const [mine, theirs, tint] of [
         [grass, materials.grass, autumn],
@@ -152,7 +155,7 @@ export const landOf = (set: Materials): Land => {
       ] as const) {
         mine.color.copy(theirs.color).multiply(tint);
         if (snow > 0) mine.color.lerp(lying, mine === asphalt ? 0.35 : 0.85);
-        mine.roughness = mine === asphalt ? theirs.roughness : 1;
+        mine.roughness = mine === asphalt ? theirs.roughness : iced ? 0.45 : 1;
       }
     },
     dispose: () => {

@@ -1,7 +1,9 @@
 /** Lie of the land, metres: the road along x, its verges and ditch, and a slow roll far out. Stands and poles are at zero. */
 
+import { roadEdges } from '../../engine/world/road.ts';
+
 /** The road's edges (y), its middle, and where it ends (x). */
-export const road = { near: -6.6, far: -11.4, middle: -9, end: 64 } as const;
+export const road = { ...roadEdges, middle: (roadEdges.near + roadEdges.far) / 2, end: 64 } as const;
 
 const smooth = (a: number, b: number, v: number): number => {
   const t = Math.min(1, Math.max(0, (v - a) / (b - a)));
@@ -24,5 +26,5 @@ export const groundAt = (x: number, y: number): number => {
   const out = Math.max(0, Math.abs(y + 2) - 42, Math.abs(x) - 85);
   const roll = out * 0.02 * (Math.sin(x * 0.031 + 1) + Math.sin(y * 0.043));
   const rough = 0.03 * Math.sin(x * 1.3 + y * 0.4) * Math.sin(y * 1.7) * smooth(1.2, 4, Math.abs(y - 0.4));
-  return roll + (Math.abs(y + 9) > 3.4 ? rough : 0) - dip - farDip;
+  return roll + (Math.abs(y - road.middle) > 3.4 ? rough : 0) - dip - farDip;
 };
