@@ -101,7 +101,7 @@ const clamp: Picture = (part, around) => {
       : leadThrough('copper', 0.0026, [
           root,
           shifted(root, -0.06, 0.03, -0.12),
-          [(root[0] + line[0]) / 2 - 0.1, 0.05, (root[2] + line[2]) / 2],
+          [(root[0] + line[0]) / 2 - 0.1, part.at[1] + 0.05, (root[2] + line[2]) / 2],
           shifted(line, -0.05, 0.02, 0.16),
           line,
         ])),
