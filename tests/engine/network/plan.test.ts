@@ -61,7 +61,7 @@ describe('plan', () => {
     expect(refused).toBeGreaterThan(30);
   });
 
-  test('a lone column in an earlier row is chosen before a larger one, and no plan says otherwise', () => {
+  test('a plan whose first pivot was a larger entry is refused once the lone small one has grown', () => {
     const matrixWith = (early: number): SparseMatrix => {
       const matrix = emptyMatrix(Int32Array.of(0, 2, 4, 6, 8));
       const rows = [
