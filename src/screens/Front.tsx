@@ -1,6 +1,6 @@
 /** Before a drill: the start sheet, and the bench, the cards and the report behind it, fetched when they are asked for. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Start } from './Start.tsx';
 import type { Desk, SidePage } from './types.ts';
 
@@ -50,6 +50,13 @@ export const Front = ({ desk }: { desk: Desk }) => {
       wanted = false;
     };
   }, [asked, desk]);
-  if (asked !== null && shown?.page === asked) return <>{shown.sheet(desk, () => setAsked(null))}</>;
-  return <Start desk={desk} open={setAsked} />;
+  const isAway = asked !== null && shown?.page === asked;
+  const left = useRef(0);
+  useLayoutEffect(() => window.scrollTo(0, isAway ? 0 : left.current), [isAway]);
+  const open = (page: SidePage): void => {
+    left.current = window.scrollY;
+    setAsked(page);
+  };
+  if (isAway && shown) return <>{shown.sheet(desk, () => setAsked(null))}</>;
+  return <Start desk={desk} open={open} />;
 };

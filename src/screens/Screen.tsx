@@ -1,17 +1,29 @@
 /** Which sheet lies on top: the start, the call, the scene or the debrief. */
+import { useLayoutEffect } from 'preact/hooks';
 import { CallScreen } from './CallScreen.tsx';
 import { Defect } from './Defect.tsx';
 import { DebriefScreen } from './debrief/DebriefScreen.tsx';
 import { Front } from './Front.tsx';
 import { OnScene } from './scene/OnScene.tsx';
-import type { Desk } from './types.ts';
+import type { Desk, Playing } from './types.ts';
+
+type Sheet = 'start' | 'call' | 'scene' | 'debrief';
+
+const sheetOf = (playing: Playing | null): Sheet => {
+  if (playing === null) return 'start';
+  const { stage, world, score } = playing.snapshot.value;
+  if (stage === 'debrief' && score !== null) return 'debrief';
+  return world.truck.place === 'arriving' ? 'call' : 'scene';
+};
 
 const Top = ({ desk }: { desk: Desk }) => {
   const playing = desk.playing.value;
+  const sheet = sheetOf(playing);
+  // A fresh sheet is read from its top, however far down the last one was.
+  useLayoutEffect(() => window.scrollTo(0, 0), [sheet]);
   if (playing === null) return <Front desk={desk} />;
-  const { stage, world, score } = playing.snapshot.value;
-  if (stage === 'debrief' && score !== null) return <DebriefScreen desk={desk} playing={playing} />;
-  if (world.truck.place === 'arriving') return <CallScreen desk={desk} playing={playing} />;
+  if (sheet === 'debrief') return <DebriefScreen desk={desk} playing={playing} />;
+  if (sheet === 'call') return <CallScreen desk={desk} playing={playing} />;
   return <OnScene desk={desk} playing={playing} />;
 };
 

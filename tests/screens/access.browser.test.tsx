@@ -77,6 +77,14 @@ describe.each(sizes)('at %i×%i', (width, height) => {
     await isFine();
   });
 
+  test('the call is read from its top, however far down the start sheet was', async () => {
+    const { root } = await open();
+    window.scrollTo(0, document.body.scrollHeight);
+    expect(window.scrollY).toBeGreaterThan(0);
+    doing(() => button(root, /^Take this drill/).click());
+    expect(window.scrollY).toBe(0);
+  });
+
   test('the call is fine before and after it is acknowledged', async () => {
     const { made } = await open();
     doing(() => void made.take());

@@ -10,7 +10,7 @@ export type UnitSystem = 'us' | 'metric';
 
 /** Printed units from large to small, by first spelling. */
 const printed: Readonly<Record<Dimension, { readonly us: readonly string[]; readonly metric: readonly string[] }>> = {
-  length: { us: ['ft', 'in'], metric: ['km', 'm', 'mm'] },
+  length: { us: ['mi', 'ft', 'in'], metric: ['km', 'm', 'mm'] },
   voltage: { us: ['kV', 'V', 'mV', 'µV'], metric: ['kV', 'V', 'mV', 'µV'] },
   current: { us: ['kA', 'A', 'mA', 'µA'], metric: ['kA', 'A', 'mA', 'µA'] },
   resistance: { us: ['MΩ', 'kΩ', 'Ω', 'mΩ', 'µΩ'], metric: ['MΩ', 'kΩ', 'Ω', 'mΩ', 'µΩ'] },

@@ -98,8 +98,10 @@ const siteOf = ({ site }: Scenario, faults: readonly ScenarioFault[]): Site => {
   return now.lightning === 'near' ? { ...now, thunderAt: 0 } : now;
 };
 
-const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly Tool[] =>
-  scenario.tools
+const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly Tool[] => {
+  const isAlone = ({ kind }: { kind: string }): boolean =>
+    scenario.tools.filter((each) => each.kind === kind).length === 1;
+  return scenario.tools
     .map((tool): Tool => {
       const kind = toolKind(tool.kind);
       const here = laidOn(faults, tool.id);
@@ -108,7 +110,8 @@ const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly 
       return {
         id: tool.id,
         kind: tool.kind,
-        name: `${kind.name} ${tool.id.replace(/^.*-/, '')}`,
+        // A number tells it from its like; the only one of its kind needs none.
+        name: isAlone(tool) ? kind.name : `${kind.name} ${tool.id.replace(/^.*-/, '')}`,
         ratedVolts,
         tested: tool.tested ?? null,
         wet: kind.barrier === 'stick' && scenario.site.wetness > 0,
@@ -118,6 +121,7 @@ const toolOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonly 
       };
     })
     .sort(byId);
+};
 
 const qualifiedRoles: readonly Person['role'][] = ['trainee', 'second', 'foreman'];
 

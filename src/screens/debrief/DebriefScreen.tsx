@@ -62,7 +62,6 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
   const { units } = desk.settings.value;
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    window.scrollTo(0, 0);
     top.current?.focus();
   }, []);
   const replay = useMemo(() => playing.drill.replay(), [score]);

@@ -15,7 +15,7 @@ const airWords = (visibilityM: number): string =>
 const weatherWords = ({ site }: World, units: UnitSystem): string =>
   [
     lights[site.light] ?? site.light,
-    `${airWords(site.visibilityM)}, one sees ${format(site.visibilityM, 'length', units, 2)} far`,
+    `${airWords(site.visibilityM)}, visibility ${format(site.visibilityM, 'length', units, 2)}`,
     wetnessWords(site.wetness),
     `wind ${format(site.windMs, 'speed', units, 2)}`,
     format(site.temperatureC, 'temperature', units, 2),

@@ -16,6 +16,7 @@ describe('format', () => {
     [0.652272, 'length', '2.14 ft', '0.652 m'],
     [0.3046, 'length', '0.999 ft', '0.305 m'],
     [0.05, 'length', '1.97 in', '50 mm'],
+    [12000, 'length', '7.46 mi', '12 km'],
     [15, 'duration', '15 min', '15 min'],
     [80, 'duration', '1 h 20 min', '1 h 20 min'],
     [119.7, 'duration', '2 h', '2 h'],

@@ -26,6 +26,15 @@ describe('the World of Quarry Road', () => {
     expect(byIds(parts)).toEqual(partIdsOf(quarryRoad().scenario));
   });
 
+  it('numbers a tool only where it has its like on the truck', () => {
+    const namesOf = (kind: string): readonly string[] =>
+      start()
+        .tools.filter((tool) => tool.kind === kind)
+        .map(({ name }) => name);
+    expect(namesOf('detector')).toEqual(['voltage detector 1', 'voltage detector 2']);
+    expect(namesOf('face-shield')).toEqual(['arc-rated face shield']);
+  });
+
   it('is not edited by anything that reads it', () => {
     const world = frozen(start());
     const before = JSON.stringify(world);
