@@ -5,6 +5,7 @@ import type { Snapshot } from '../drill/types.ts';
 import { logLimits, parseLog } from '../engine/acts/logForm.ts';
 import type { Log } from '../engine/acts/types.ts';
 import { build } from '../engine/world/build.ts';
+import { createPhotos, photosFrom, photosText } from '../screens/photos/createPhotos.ts';
 import { createPlaying } from '../screens/playing.ts';
 import { settingsFrom } from '../screens/settings.ts';
 import type { Caption, Desk, Offered, Playing, SceneState, Settings, Way } from '../screens/types.ts';
@@ -40,6 +41,9 @@ interface How {
 const settingsKey = 'loose-tie.settings';
 /** Holds the number of acts of a kept drill that has ended. */
 const endedKey = 'loose-tie.ended';
+
+/** Holds the photos of the kept drill. */
+const photosKey = 'loose-tie.photos';
 
 const fileName = ({ scenario, entries }: Log): string => `loose-tie-${scenario}-${entries.length}-acts.json`;
 
@@ -116,7 +120,15 @@ export const createDesk = (parts: DeskParts): Desk => {
       const { stage, score } = drill.snapshot();
       if (stage === 'debrief' && score === null) parts.judge.ended(drill.replay(), (worked) => drill.judged(worked));
     };
+    const whose = `${hash}-${seed}`;
+    const photos = createPhotos(log === undefined ? [] : photosFrom(kept.text(photosKey), whose), (taken) => {
+      if (way === 'practice') return;
+      const saved = kept.saveText(photosKey, photosText(taken, whose));
+      if (!saved.ok)
+        problem.value = `Photos cannot be kept on this device (${saved.why}); save those you want as files.`;
+    });
     playing.value = createPlaying(drill, {
+      photos,
       way,
       until,
       captions: parts.captions,
@@ -187,6 +199,7 @@ export const createDesk = (parts: DeskParts): Desk => {
     forget: () => {
       running.value = null;
       kept.forgetLog();
+      kept.saveText(photosKey, '');
     },
     openLog: async (file) => {
       problem.value = null;

@@ -30,6 +30,8 @@ export interface SceneHandle {
   turn(yaw: Radians, pitch: Radians): void;
   /** Azimuth of the middle of the view: 0 = +x (toward the load), π/2 = +y (field side). */
   yaw(): Radians;
+  /** What is in view as a phone takes it: a small JPEG as a data address; null while there is no picture. */
+  photograph(): string | null;
   dispose(): void;
   /** False without WebGL: nothing was mounted, the list stands for the picture. */
   readonly supported: boolean;

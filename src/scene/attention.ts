@@ -11,6 +11,7 @@ import { nameOf, pointedAt } from './layer/pointing.ts';
 import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
 import { Aim, tremor } from './look/aim.ts';
 import { nearestAlong } from './look/nearest.ts';
+import { photographOf } from './look/photograph.ts';
 import { type Air, airOf } from './look/sky.ts';
 import { stormOf } from './look/storm.ts';
 import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
@@ -328,6 +329,14 @@ export class Attention {
     lookToward: (id) => this.lookToward(id),
     turn: (yaw, pitch) => this.hands.turn(yaw, pitch),
     yaw: () => this.aim.goal.yaw,
+    photograph: () => {
+      if (!this.ready) return null;
+      const { stage, aid, snapshot, aim } = this;
+      const near = aid === 'lamp' ? nearestAlong(snapshot.world, stage.eye(), directionOf(aim.look)) : undefined;
+      const photo = photographOf(stage, aim.look, aid, near);
+      this.change();
+      return photo;
+    },
     dispose: () => {
       this.watch.disconnect();
       this.deaf();

@@ -12,6 +12,7 @@ const absent: SceneHandle = {
   lookToward: () => undefined,
   turn: () => undefined,
   yaw: () => 0,
+  photograph: () => null,
   dispose: () => undefined,
   supported: false,
 };

@@ -4,12 +4,16 @@ import type { Drill } from '../drill/types.ts';
 import type { Act } from '../engine/acts/types.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import { findPart } from '../engine/world/edit.ts';
+import { createPhotos } from './photos/createPhotos.ts';
+import type { Photos } from './photos/types.ts';
 import type { Caption, Looked, Page, Playing, Taken, Way } from './types.ts';
 
 export interface PlayingOptions {
   readonly way?: Way;
   readonly until?: number | null;
   readonly captions: ReadonlySignal<readonly Caption[]>;
+  /** Photos that were taken before. */
+  readonly photos?: Photos;
   /** Whether the screen is so small that sheet and picture share it. */
   readonly narrow: () => boolean;
   /** Told of each act that was done, for storage and sound. */
@@ -30,6 +34,7 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
   const sheetOpen = signal(!options.narrow());
   const looked = signal<Looked | null>(null);
   const listOpen = signal(false);
+  const said = signal<string | null>(null);
   // Nor is there room there for list and sheet at once.
   effect(() => {
     if (listOpen.value && options.narrow()) sheetOpen.value = false;
@@ -43,6 +48,7 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
       onDefect(error);
       return;
     }
+    said.value = null;
     onActed?.(act);
     // What was looked at elsewhere no longer stands before one's eyes.
     if (snapshot.value.stand !== stand) {
@@ -79,6 +85,9 @@ export const createPlaying = (drill: Drill, options: PlayingOptions): Playing =>
     dialog: signal(null),
     yaw: signal(Math.PI / 2),
     captions,
+    camera: signal(null),
+    photos: options.photos ?? createPhotos(),
+    said,
     send,
     choose,
   };

@@ -9,6 +9,7 @@ import type { Proof } from '../engine/proof/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
 import type { Aid, Look } from '../engine/senses/types.ts';
 import type { UnitSystem } from '../engine/units/formatQuantity.ts';
+import type { Photos } from './photos/types.ts';
 
 export interface Settings {
   readonly units: UnitSystem;
@@ -112,6 +113,11 @@ export interface Playing {
   /** Where the picture looks, radians. */
   readonly yaw: Signal<number>;
   readonly captions: ReadonlySignal<readonly Caption[]>;
+  /** Takes what is in view as a JPEG data address; null: no picture is mounted. */
+  readonly camera: Signal<(() => string | null) | null>;
+  readonly photos: Photos;
+  /** What the view itself has to say: a photo taken. */
+  readonly said: Signal<string | null>;
   send(act: Act): void;
   /** Points at something; a part is looked at with the present aid, which is logged. */
   choose(id: string | null): void;

@@ -183,6 +183,27 @@ describe('the mounted picture', () => {
     expect(column(await photograph(host), 0.5)).toBeGreaterThan(bare + 8);
   });
 
+  it('is photographed small and no nearer than the bare eye comes, and then shows what it showed', async () => {
+    await goTo('p2.road', 'glass', 'p2.insulator');
+    const shown = await photograph(host);
+    const image = new Image();
+    image.src = scene.photograph() ?? '';
+    await image.decode();
+    expect([image.naturalWidth, image.naturalHeight]).toEqual([480, 320]);
+    expect(image.src.length).toBeLessThan(120_000);
+    const copy = document.createElement('canvas');
+    copy.width = 480;
+    copy.height = 320;
+    const context = copy.getContext('2d') as CanvasRenderingContext2D;
+    context.drawImage(image, 0, 0);
+    const photo = context.getImageData(0, 0, 480, 320);
+    // Through the glass the insulator fills the middle; on a photo the sky stands beside it.
+    expect(Math.abs(column(photo, 0.3) - column(photo, 0.1))).toBeLessThan(12);
+    expect(spread(photo)).toBeGreaterThan(1);
+    await settled();
+    expect(Math.abs(column(await photograph(host), 0.5) - column(shown, 0.5))).toBeLessThan(3);
+  });
+
   it('comes back after its context was lost', async () => {
     await goTo('p2.road');
     const world3d = host.querySelector('canvas') as HTMLCanvasElement;

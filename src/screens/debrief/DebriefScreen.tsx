@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { explain } from '../../engine/debrief/explain.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
+import { TakenPhotos } from '../photos/TakenPhotos.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { capital } from '../words.ts';
 import { Explore } from './Explore.tsx';
@@ -147,6 +148,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         <Timeline rows={debrief.timeline} world={replay.start} to={to} />
         {offered?.route && <Routes replay={replay} route={offered.route} />}
         <Hazards cards={debrief.hazards} lookAlikes={debrief.lookAlikes} jump={jump} />
+        <TakenPhotos playing={playing} />
         <Exposures debrief={debrief} world={replay.start} />
         <Order order={debrief.order} title={debrief.title} />
         {debrief.briefing.length > 0 && (

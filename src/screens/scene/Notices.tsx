@@ -10,6 +10,7 @@ export const Notices = ({ playing }: { playing: Playing }) => {
   return (
     <div class="notices">
       <div aria-live="polite" class="last">
+        {playing.said.value !== null && <p>{playing.said.value}</p>}
         {refused !== null && <p class="refused">Not possible: {refused}.</p>}
         {refused === null &&
           events.map(({ event, on, words }, index) => (

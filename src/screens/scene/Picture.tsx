@@ -4,6 +4,7 @@ import type { SceneHandle } from '../../drill/sceneTypes.ts';
 import { standById } from '../../engine/world/edit.ts';
 import type { Desk, Playing } from '../types.ts';
 import { nameOf } from '../words.ts';
+import { ViewTools } from './ViewTools.tsx';
 
 const step = Math.PI / 12;
 const turns: Readonly<Record<string, readonly [yaw: number, pitch: number]>> = {
@@ -45,6 +46,7 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
       },
     });
     handle.current = mounted;
+    playing.camera.value = mounted.supported ? () => mounted.photograph() : null;
     playing.yaw.value = mounted.yaw();
     if (!mounted.supported) playing.listOpen.value = true;
     const ends = [
@@ -56,6 +58,7 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
     return () => {
       for (const end of ends) end();
       handle.current = null;
+      playing.camera.value = null;
       mounted.dispose();
     };
   }, [mount, playing]);
@@ -90,6 +93,7 @@ export const Picture = ({ desk, playing }: { desk: Desk; playing: Playing }) => 
       <p class="over" aria-hidden="true">
         {over === null ? '' : nameOf(snapshot.world, over)}
       </p>
+      {mount && <ViewTools playing={playing} />}
       {mount && (
         <fieldset class="arrows">
           <legend class="sr-only">Look around</legend>

@@ -1,5 +1,6 @@
 /** Keys on scene: one letter each, listed on the keys sheet. */
 import type { Aid } from '../../engine/senses/types.ts';
+import { takePhoto } from '../photos/takePhoto.ts';
 import type { Page, Playing } from '../types.ts';
 
 interface Key {
@@ -94,6 +95,13 @@ export const keys: readonly Key[] = [
   { key: '1', does: 'look by eye', run: takeAid('eyes') },
   { key: '2', does: 'look with the lamp', run: takeAid('lamp') },
   { key: '3', does: 'look with the glass', run: takeAid('glass') },
+  {
+    key: 't',
+    does: 'take a photo of what is in view',
+    run: (playing) => {
+      playing.said.value = takePhoto(playing);
+    },
+  },
   {
     key: 'h',
     does: 'stop work and hand over',

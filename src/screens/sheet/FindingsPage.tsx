@@ -1,6 +1,7 @@
 /** What was called so far; anything may be withdrawn or changed until the crew was briefed on it. */
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../engine/world/types.ts';
+import { PhotoFigure, PhotoSheet } from '../photos/PhotoSheet.tsx';
 import { focusIfLost, focusSoon } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
@@ -33,6 +34,11 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
               <b>{capital(nameOf(world, finding.on))}</b>: {conditionLabel(finding.condition)}
               {sureWords(finding)} <time class="note">{clockAt(world, finding.minute)}</time>
             </p>
+            {playing.photos.taken.value
+              .filter((photo) => photo.finding === finding.id)
+              .map((photo) => (
+                <PhotoFigure key={photo.id} world={world} photo={photo} />
+              ))}
             <p class="buttons">
               <button type="button" onClick={() => setForm({ on: finding.on, replaces: finding.id })}>
                 Change<span class="sr-only"> {nameOf(world, finding.on)}</span>
@@ -69,6 +75,7 @@ export const FindingsPage = ({ desk, playing }: { desk: Desk; playing: Playing }
           </button>
         </p>
       )}
+      <PhotoSheet playing={playing} />
     </>
   );
 };
