@@ -22,6 +22,7 @@ import { supportFaults } from './faults/poles.ts';
 import { porcelainFaults } from './faults/porcelain.ts';
 import { premisesFaults } from './faults/premises.ts';
 import { siteFaults } from './faults/site.ts';
+import { sourceNeutralFaults } from './faults/sourceNeutral.ts';
 import { tankSights } from './faults/tankSights.ts';
 import { tankFaults } from './faults/tanks.ts';
 import { toolFaults } from './faults/tools.ts';
@@ -37,6 +38,7 @@ export const faultKinds: readonly FaultKind[] = [
   ...equipmentFaults,
   ...insulationFaults,
   ...connectionFaults,
+  ...sourceNeutralFaults,
   ...deviceFaults,
   ...woodFaults,
   ...plantFaults,

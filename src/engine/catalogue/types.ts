@@ -334,6 +334,8 @@ export interface FaultKind {
   >;
   readonly severity: Severity;
   readonly mechanisms: readonly Mechanism[];
+  /** Lies beyond the scene: nobody here mends it, it is told to the dispatcher and handed over. */
+  readonly beyond?: true;
   /** What it can do to somebody, one plain sentence. */
   readonly harm: string;
   /** Controls that work (ids), and tempting ones that do not with the reason. */

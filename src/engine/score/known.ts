@@ -7,8 +7,8 @@ import type { SignKind } from '../catalogue/types.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
-import { faultsOf, findPart } from '../world/edit.ts';
-import type { LaidFault, Part, World } from '../world/types.ts';
+import { faultsOf, findPart, withoutFault } from '../world/edit.ts';
+import type { LaidFault, Part, PointId, World } from '../world/types.ts';
 
 /** A laid fault or look-alike with the part or tool that carries it. */
 export interface Laid {
@@ -44,18 +44,27 @@ export const sourcePremisesOf = (world: World, laid: Laid): string | null => {
   return premises !== null && own ? premises : null;
 };
 
-/** Whether a reading showed voltage on a point that was held alive from the cause's premises at that time. */
+/** Whether a point was held alive from the premises. */
+const isHeldFrom = (premises: string, before: World, point: PointId): boolean =>
+  solveCircuit(before)
+    .point(point)
+    .sources.some((group) => group.startsWith(`${premises}.`));
+
+/** Whether without the cause less than half of the volts would have been there to read. */
+const standsByIt = ({ fault }: Laid, before: World, point: PointId): boolean =>
+  solveCircuit(withoutFault(before, fault.id)).between(point, 'earth') <
+  0.5 * solveCircuit(before).between(point, 'earth');
+
+/** Whether a reading showed voltage that the cause's premises held there at that time, or that a cause on the line put there. */
 const measured = (world: World, replay: Replay, laid: Laid): boolean => {
   const premises = premisesOf(world, laid);
-  if (premises === null || signsOf(laid, 'measure').length === 0) return false;
+  if (signsOf(laid, 'measure').length === 0) return false;
   return replay.steps.some(({ entry, before, after }) => {
     if (entry.act.act !== 'test' || after.clock.minute > world.clock.minute) return false;
     const reading = after.knowledge.readings.at(-1);
     if (reading === undefined || reading === before.knowledge.readings.at(-1) || reading.shows !== 'voltage')
       return false;
-    return solveCircuit(before)
-      .point(reading.point)
-      .sources.some((group) => group.startsWith(`${premises}.`));
+    return premises === null ? standsByIt(laid, before, reading.point) : isHeldFrom(premises, before, reading.point);
   });
 };
 

@@ -6,12 +6,12 @@ import { useMemo, useState } from 'preact/hooks';
 import { pointWords } from '../../engine/acts/pointWords.ts';
 import { CircuitDefect } from '../../engine/circuit/circuitDefect.ts';
 import { build } from '../../engine/world/build.ts';
-import { partById } from '../../engine/world/edit.ts';
+import { faultsOf, partById } from '../../engine/world/edit.ts';
 import type { PointId } from '../../engine/world/types.ts';
 import { Caution } from '../parts/Caution.tsx';
 import type { Offered } from '../types.ts';
 import { capital } from '../words.ts';
-import { type Bench, clampOff, clampOn, isClosed, mend, openBench, otherWay, put, refusal } from './bench.ts';
+import { type Bench, clampOff, clampOn, drawnOf, isClosed, mend, openBench, otherWay, put, refusal } from './bench.ts';
 import {
   edgeName,
   groupMark,
@@ -81,9 +81,10 @@ const Reasons = ({ bench }: { bench: Bench }) => {
 
 const Opened = ({ offered }: { offered: Offered }) => {
   const start = useMemo(() => build(offered.scenario, offered.hash), [offered]);
-  const layout = useMemo(() => layOut(start), [start]);
   const groups = useMemo(() => groupsOf(start), [start]);
   const [bench, setBench] = useState<Bench>(() => openBench(start));
+  const mended = faultsOf(bench.world).length;
+  const layout = useMemo(() => layOut(drawnOf(bench)), [start, mended]);
   const [chosen, setChosen] = useState<string | null>(null);
   const [first, setFirst] = useState<PointId | null>(null);
   const [said, setSaid] = useState('');

@@ -8,7 +8,7 @@ import { branchesOf, elementId, netAt } from '../../engine/circuit/elementsOf.ts
 import { type Settled, settle } from '../../engine/circuit/settle.ts';
 import type { SolvedCircuit } from '../../engine/circuit/solveCircuit.ts';
 import type { Operation, PointState } from '../../engine/circuit/types.ts';
-import { partById, withoutFault, withPart } from '../../engine/world/edit.ts';
+import { faultsOf, partById, withoutFault, withPart } from '../../engine/world/edit.ts';
 import type { LaidFault, Part, PointId, World } from '../../engine/world/types.ts';
 import type { Bus, Edge } from './circuitGraph.ts';
 import { branchesIn, isAlongSpan, isWorking, statesOf } from './partBranches.ts';
@@ -147,9 +147,17 @@ export const isBare = (world: World, point: PointId): boolean => {
 /** Laid faults with a say in the circuit, by part. */
 export const electricalFaults = (part: Part): readonly LaidFault[] =>
   part.faults.filter(({ kind }) => {
-    const { opens, leaks, sets, benign } = faultKind(kind);
-    return !benign && (opens.length > 0 || leaks.length > 0 || sets !== undefined);
+    const { opens, leaks, sets, words, benign } = faultKind(kind);
+    return !benign && (opens.length > 0 || leaks.length > 0 || sets !== undefined || words !== undefined);
   });
+
+/** The World that the drawing is of: as laid, less what changed a part's own branches and has been mended. */
+export const drawnOf = ({ start, world }: Pick<Bench, 'start' | 'world'>): World => {
+  const left = new Set(faultsOf(world).map(({ fault }) => fault.id));
+  return faultsOf(start)
+    .filter(({ fault }) => faultKind(fault.kind).words !== undefined && !left.has(fault.id))
+    .reduce((drawn, { fault }) => withoutFault(drawn, fault.id), start);
+};
 
 /** Parts with positions, electrical faults or both, in the order of the World. */
 export const devicesOn = (world: World, start: World): readonly Part[] =>

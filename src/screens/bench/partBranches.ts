@@ -1,5 +1,6 @@
 /** The branches that a part may have, whatever its state, and the state that each hangs on. */
 import { componentKind } from '../../engine/catalogue/components.ts';
+import { faultKind } from '../../engine/catalogue/faults.ts';
 import type { Branch } from '../../engine/catalogue/types.ts';
 import type { Complex } from '../../engine/math/complex.ts';
 import type { Part } from '../../engine/world/types.ts';
@@ -28,10 +29,13 @@ export interface Known {
   readonly state: string | null;
 }
 
-/** Every branch that the part has in any state, faults apart, and the state that it hangs on. */
+/** Every branch that the part has in any state, none opened by a fault, and the state that it hangs on. */
 export const branchesIn = (part: Part): readonly Known[] => {
   const { branches, states } = componentKind(part.kind);
-  const all = statesOf(part).map((state) => ({ state, has: branches({ ...part, state }) }));
+  // A fault that changes a word of the part changes the branches themselves: what opens others is drawn as a gap.
+  const said = part.faults.flatMap(({ kind }) => Object.entries(faultKind(kind).words ?? {}));
+  const words = { ...part.words, ...Object.fromEntries(said) };
+  const all = statesOf(part).map((state) => ({ state, has: branches({ ...part, words, state }) }));
   const names = new Set(all.flatMap(({ has }) => has.map(({ name }) => name)));
   return [...names].flatMap((name) => {
     const holds = all.filter(({ has }) => has.some((branch) => branch.name === name && isWorking(branch)));

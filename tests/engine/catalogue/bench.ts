@@ -144,6 +144,12 @@ export const cases: readonly Case[] = [
     equipment: [arrester],
     with: [{ kind: 'arrester-failed-short', on: 'p2.arrester' }],
   },
+  {
+    kind: 'source-neutral-open',
+    on: 'p1.source',
+    equipment: [arrester],
+    with: [{ kind: 'arrester-failed-short', on: 'p2.arrester' }],
+  },
   { kind: 'service-neutral-open', on: 'a.drop', load: '{ leg-1: 2500 W, leg-2: 100 W }' },
   {
     kind: 'ground-lead-broken',

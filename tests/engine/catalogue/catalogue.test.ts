@@ -203,8 +203,8 @@ describe.each(faultKinds.map((kind) => [kind.id, kind] as const))('fault %s', (_
     for (const { what, why } of fault.tempting) expect([what.length > 5, why.length > 5]).toEqual([true, true]);
   });
 
-  it('is mended by a repair step or set right by an operation, unless it is benign or lies on a tool', () => {
-    if (fault.benign || tools.length > 0 || elsewhere.length > 0) return;
+  it('is mended by a repair step or set right by an operation, unless it is benign, beyond the scene or on a tool', () => {
+    if (fault.benign || fault.beyond || tools.length > 0 || elsewhere.length > 0) return;
     const mended = repairKinds.some(({ mends }) => mends.includes(fault.id));
     const undone = components.some(({ operations }) =>
       operations.some(({ from }) =>

@@ -3,9 +3,9 @@
  * joint is a branch of its own, so that one of them can be gone. Ohms: order of magnitude, common practice; the rod's 25 ohm is
  * the usual scenario choice, from memory of the codes.
  */
-import { complex } from '../../math/complex.ts';
+import { add, complex } from '../../math/complex.ts';
 import type { ComponentKind } from '../types.ts';
-import { joint, leakage, plain, shunt, valueIn } from './shared.ts';
+import { joint, leakage, plain, returnsByEarth, shunt, sourceConditions, valueIn } from './shared.ts';
 
 const tankStrap: ComponentKind = {
   ...plain,
@@ -132,7 +132,12 @@ const groundRod: ComponentKind = {
   source: 'from memory',
 };
 
-/** The neutral of the line beyond the scene, as a ladder of grounds seen from here, and the source behind it. */
+/**
+ * The neutral of the line beyond the scene, as a ladder of grounds seen from here, and the source behind it. With the neutral
+ * open between here and there (fault source-neutral-open) the source is left with its own ladder, the scene with its own
+ * grounds, and the current goes home through the earth between the two: emf and Z then stand in series with the ladder, from
+ * the line to earth. Left out then: that Z still counts the neutral conductor, and that grounds near each other help.
+ */
 const systemSource: ComponentKind = {
   ...plain,
   id: 'system-source',
@@ -148,22 +153,25 @@ const systemSource: ComponentKind = {
   },
   branches: (part) => {
     const of = (name: string): number => valueIn(systemSource, part, name);
+    const loop = complex(of('ohms'), of('reactance'));
+    const ladder = complex(of('ladderOhms'), of('ladderReactance'));
+    const open = returnsByEarth(part);
     return [
       {
         type: 'source',
         name: 'thevenin',
-        between: ['line', 'neutral'],
+        between: ['line', open ? 'earth' : 'neutral'],
         emf: complex(of('volts')),
-        z: complex(of('ohms'), of('reactance')),
+        z: open ? add(loop, ladder) : loop,
         group: 'system',
       },
-      joint('ladder', 'neutral', 'earth', complex(of('ladderOhms'), of('ladderReactance'))),
+      ...(open ? [] : [joint('ladder', 'neutral', 'earth', ladder)]),
       shunt('main-stray', 'line', 'earth', leakage(2e-9, 1e9)),
     ];
   },
   solids: () => [],
   features: [],
-  conditions: [],
+  conditions: sourceConditions,
   source: 'ladder: worked case E12, z/2 + sqrt(z^2/4 + z R) of a uniform ladder with 25 ohm grounds',
 };
 

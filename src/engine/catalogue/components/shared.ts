@@ -34,6 +34,14 @@ export const valueIn = (kind: Pick<ComponentKind, 'values'>, part: PartView, nam
 
 export const isIn = (part: PartView, state: string, position: string): boolean => part.state[state] === position;
 
+/** What a fault says of a source whose neutral is open toward the scene (faults/sourceNeutral.ts); no source is built so. */
+export const byEarth = { return: 'earth' } as const;
+
+export const returnsByEarth = (part: PartView): boolean => part.words.return === byEarth.return;
+
+/** What a crew may call on the line toward the substation. */
+export const sourceConditions = ['sound', 'open-neutral'] as const;
+
 export const upright = (fromZ: number, toZ: number, radius: number): Solid => ({
   shape: 'cylinder',
   from: [0, 0, fromZ],

@@ -2,16 +2,16 @@
  * The line from the substation with more than one phase, and the recloser that feeds it. Wye: three phases 120 degrees
  * apart, in step, each behind Z1, and a return (Z0 - Z1)/3 that they share, so that a fault to the neutral meets
  * (2 Z1 + Z0)/3 and one of three phases Z1 (sequence networks, textbook; standards/systems.ts); the neutral ladder as
- * in the kind system-source. Delta: the same behind a star point that nothing grounds; only the capacitance of the rest of
+ * in the kind system-source, and its neutral open as there: the star point then hangs on the ladder alone. Delta: the same behind a star point that nothing grounds; only the capacitance of the rest of
  * the circuit ties it to earth, so a fault to ground draws three times one phase's charging current and lifts the others
  * to line volts. Z2 is taken equal to Z1. Left out: load of the circuit, regulators, arcing ground faults that pump the
  * charge up. Recloser: standards/recloser.ts, a single-phase unit in each phase; ground trips are left out.
  */
-import { type Complex, complex, polar, sub } from '../../math/complex.ts';
+import { add, type Complex, complex, polar, sub } from '../../math/complex.ts';
 import { usualSequence } from '../../standards/recloser.ts';
 import { sourceImpedance } from '../../standards/systems.ts';
 import type { Branch, ComponentKind, Operation, PartView } from '../types.ts';
-import { isIn, joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
+import { isIn, joint, leakage, plain, returnsByEarth, shunt, sourceConditions, upright, valueIn } from './shared.ts';
 
 /** Phases and their angles, sequence a-b-c. */
 export const phaseTurns: Readonly<Record<'a' | 'b' | 'c', number>> = {
@@ -54,17 +54,20 @@ const wye: ComponentKind = {
   branches: (part) => {
     const of = (name: string): number => valueIn(wye, part, name);
     const back: Complex = complex(of('returnOhms'), of('returnReactance'));
+    const ladder = complex(of('ladderOhms'), of('ladderReactance'));
     const isShared = back.re !== 0 || back.im !== 0;
+    const home = returnsByEarth(part)
+      ? [joint('return', 'star', 'earth', add(back, ladder))]
+      : [...(isShared ? [joint('return', 'star', 'neutral', back)] : []), joint('ladder', 'neutral', 'earth', ladder)];
     return [
-      ...emfs(wye, part, isShared ? 'star' : 'neutral'),
-      ...(isShared ? [joint('return', 'star', 'neutral', back)] : []),
-      joint('ladder', 'neutral', 'earth', complex(of('ladderOhms'), of('ladderReactance'))),
+      ...emfs(wye, part, isShared || returnsByEarth(part) ? 'star' : 'neutral'),
+      ...home,
       ...phases.map((phase) => shunt(`stray-${phase}`, phase, 'earth', leakage(2e-9, 1e9))),
     ];
   },
   solids: () => [],
   features: [],
-  conditions: [],
+  conditions: sourceConditions,
   source: 'sequence networks (textbook); ladder as in system-source',
 };
 

@@ -8,15 +8,18 @@ import { solveCircuit } from '../../../../src/engine/circuit/solveCircuit.ts';
 import { abs, type Complex, mul, sub, ZERO } from '../../../../src/engine/math/complex.ts';
 import { spiceElement } from '../../../../src/engine/network/spiceNames.ts';
 import type { NetworkElement, Phasors } from '../../../../src/engine/network/types.ts';
+import { withPart } from '../../../../src/engine/world/edit.ts';
 import type { World } from '../../../../src/engine/world/types.ts';
 import { runNgspice } from '../../../oracle/ngspice.ts';
-import { withJumpers, withState } from '../scene.ts';
+import { laid, withJumpers, withState } from '../scene.ts';
 import { model, modelNames, only } from './scenes.ts';
 
 const TOLERANCE = 1e-6;
 const FLOOR = 1e-6;
 
 const tapClosed = (world: World): World => withState(world, 'p1.tap-cutout', { position: 'closed' });
+const neutralOpen = (name: string): World =>
+  withPart(only(model(name)), 'p1.source', { faults: [laid('source-neutral-open')] });
 const states: Readonly<Record<string, () => World>> = {
   ...Object.fromEntries(modelNames.map((name) => [`${name}, as found`, () => model(name)])),
   ...Object.fromEntries(modelNames.map((name) => [`${name}, nothing wrong`, () => only(model(name))])),
@@ -28,6 +31,8 @@ const states: Readonly<Record<string, () => World>> = {
     withJumpers(model('recloser'), [['p3.deadend/conductor', 'p3.neutral-spool/neutral']]),
   'delta, one phase grounded': () => withJumpers(model('delta'), [['p1.insulator-a/conductor', 'p1.ground-lead/foot']]),
   'delta, battery on the house': () => withState(model('delta'), 'a.transfer-switch', { position: 'generator' }),
+  'recloser, neutral open toward the substation': () => neutralOpen('recloser'),
+  'wye bank, neutral open toward the substation': () => neutralOpen('wye-bank'),
   'open wye, governed set overloaded': () => withJumpers(model('open-wye'), [['a.meter/load1', 'a.meter/n']]),
 };
 
