@@ -1,6 +1,8 @@
 /** Sound for the drill on the screen: fetched after the first sheet is up, started by the first gesture, captions at once. */
 import { effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { paceOf } from '../engine/senses/paceOf.ts';
 import type { Heard } from '../engine/senses/types.ts';
+import type { World } from '../engine/world/types.ts';
 import type { Caption, Desk, Playing } from '../screens/types.ts';
 import { captionFor } from '../sound/captionFor.ts';
 import type { Soundscape } from '../sound/soundscape.ts';
@@ -20,9 +22,9 @@ const isLoop = (sound: string): sound is LoopName => loopNames.some((name) => na
 /** Azimuths run to the left, bearings to the right. */
 const bearingOf = ({ azimuth }: Heard): number | null => (azimuth === null ? null : -azimuth);
 
-const heardSound = (heard: Heard): HeardSound | null => {
+const heardSound = (world: World, heard: Heard): HeardSound | null => {
   const { id, sound, level, caption } = heard;
-  return isLoop(sound) ? { id, sound, level, bearing: bearingOf(heard), caption } : null;
+  return isLoop(sound) ? { id, sound, level, bearing: bearingOf(heard), caption, pace: paceOf(world, id) } : null;
 };
 
 const heardNow = (playing: Playing | null): readonly Heard[] => playing?.snapshot.value.heard ?? [];
@@ -58,24 +60,27 @@ export const soundDrill = (desk: Desk, kept: Kept, problem: Signal<string | null
     window.addEventListener('pointerdown', () => made.start(), { once: true });
     window.addEventListener('keydown', () => made.start(), { once: true });
     effect(() => made.setMuted(!desk.settings.value.sound));
+    effect(() => made.setVolume(desk.settings.value.volume));
     effect(() => {
       const playing = desk.playing.value;
       const over = playing === null || playing.snapshot.value.stage === 'debrief';
       const heard = over
         ? []
         : heardNow(playing)
-            .map(heardSound)
+            .map((heard) => heardSound(playing.snapshot.value.world, heard))
             .filter((each) => each !== null);
       made.update(heard, -(playing?.yaw.value ?? 0));
     });
     let last: unknown = null;
     effect(() => {
-      const events = desk.playing.value?.snapshot.value.events ?? [];
+      const snapshot = desk.playing.value?.snapshot.value;
+      const events = snapshot?.events ?? [];
       if (events === last) return;
       last = events;
+      if (snapshot === undefined) return;
       for (const event of events) {
-        const sound = soundOf(event);
-        if (sound !== null) made.playOnce(sound);
+        const once = soundOf(event, snapshot);
+        if (once !== null) made.playOnce(once.sound, once);
       }
     });
   };

@@ -38,6 +38,20 @@ export const SettingsForm = ({ settings }: { settings: Signal<Settings> }) => {
         </label>
       ))}
       <label class="range">
+        <span>Volume</span>
+        <input
+          type="range"
+          min="0"
+          max="1"
+          step="0.05"
+          value={now.volume}
+          disabled={!now.sound}
+          aria-valuetext={`${Math.round(now.volume * 100)} %`}
+          onInput={(event) => set({ volume: Number(event.currentTarget.value) })}
+        />
+        <output>{Math.round(now.volume * 100)} %</output>
+      </label>
+      <label class="range">
         <span>Brightness of the picture</span>
         <input
           type="range"

@@ -4,6 +4,7 @@ import type { Settings } from './types.ts';
 export const freshSettings = (lessMotion: boolean): Settings => ({
   units: 'us',
   sound: true,
+  volume: 0.8,
   lessMotion,
   brightness: 1,
   letterKeys: true,
@@ -26,10 +27,11 @@ export const settingsFrom = (text: string | null, lessMotion: boolean): Settings
     const value = had[name];
     return typeof value === 'boolean' ? value : fresh[name];
   };
-  const { brightness, units } = had;
+  const { brightness, units, volume } = had;
   return {
     units: units === 'metric' || units === 'us' ? units : fresh.units,
     sound: flag('sound'),
+    volume: typeof volume === 'number' && volume >= 0 && volume <= 1 ? volume : fresh.volume,
     lessMotion: flag('lessMotion'),
     brightness: typeof brightness === 'number' && brightness >= 0.5 && brightness <= 2 ? brightness : fresh.brightness,
     letterKeys: flag('letterKeys'),

@@ -14,6 +14,8 @@ import type { Photos } from './photos/types.ts';
 export interface Settings {
   readonly units: UnitSystem;
   readonly sound: boolean;
+  /** Loudness of all sounds, 0 … 1. */
+  readonly volume: number;
   readonly lessMotion: boolean;
   /** 0.5 … 2 times as computed. */
   readonly brightness: number;

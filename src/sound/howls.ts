@@ -11,6 +11,7 @@ export interface HowlLike {
   fade(from: number, to: number, milliseconds: number, id: number): unknown;
   volume(volume: number, id: number): unknown;
   volume(id: number): unknown;
+  rate(rate: number, id: number): unknown;
   stereo(pan: number, id: number): unknown;
   seek(seconds: number, id: number): unknown;
   duration(): number;

@@ -4,13 +4,13 @@
 export const loopNames = [
   'bees',
   'birds',
-  'detector-tone',
   'dog',
   'drizzle',
   'fog-drip',
   'generator',
   'insulator-buzz',
   'rain',
+  'tap-change',
   'traffic',
   'transformer-hum',
   'truck-engine',
@@ -19,7 +19,9 @@ export const loopNames = [
 
 /** Sounds that happen once. */
 export const onceNames = [
+  'breaker-trip',
   'cutout-close',
+  'detector-tone',
   'dispatcher-tone',
   'flash',
   'fuse-bang',
@@ -51,6 +53,8 @@ export interface HeardSound {
   readonly level: DecibelsA;
   readonly bearing: Radians | null;
   readonly caption: string;
+  /** Speed and note against the file's: what labours runs slower; 1 if not said. */
+  readonly pace?: number;
 }
 
 /** Where a single sound comes from, how loud, and other words for it than the usual ones. */

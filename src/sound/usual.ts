@@ -4,7 +4,9 @@ import type { DecibelsA, OnceName } from './types.ts';
 
 /** Level and caption of each single sound. */
 export const usual: Readonly<Record<OnceName, { readonly level: DecibelsA; readonly caption: string }>> = {
+  'breaker-trip': { level: 52, caption: 'a snap' },
   'cutout-close': { level: 57, caption: 'a metal clack' },
+  'detector-tone': { level: 55, caption: 'four beeps' },
   'dispatcher-tone': { level: 52, caption: 'two rising notes on the radio' },
   flash: { level: 60, caption: 'a short crack' },
   'fuse-bang': { level: 60, caption: 'a bang' },

@@ -7,6 +7,7 @@ import type { HeardSound, LoopName, Radians } from './types.ts';
 export const FADE_MS = 200;
 
 const STEP = 0.005; // gain and pan changes below this are not heard
+const PACE = 0.002; // some three cents: the least step in pitch that an ear tells
 const SILENT = 1e-4;
 const GOLDEN = 0.618;
 
@@ -21,6 +22,7 @@ interface Voice {
   readonly play: number;
   gain: number;
   pan: number;
+  pace: number;
 }
 
 /** Keeps the voices in step with what is heard. */
@@ -53,7 +55,7 @@ export const createVoices = (howlOf: (sound: LoopName) => HowlLike | undefined):
     // Two like engines must not run in step: they would melt into one that stands between them.
     howl.seek(((started * GOLDEN) % 1) * howl.duration(), play);
     started += 1;
-    return { howl, play, gain: 0, pan };
+    return { howl, play, gain: 0, pan, pace: 1 };
   };
 
   const fadeTo = (voice: Voice, gain: number): void => {
@@ -73,7 +75,7 @@ export const createVoices = (howlOf: (sound: LoopName) => HowlLike | undefined):
   return {
     follow(heard, viewYaw) {
       const wanted = new Set<string>();
-      for (const { id, sound, level, bearing } of heard) {
+      for (const { id, sound, level, bearing, pace = 1 } of heard) {
         const howl = howlOf(sound);
         if (!howl) continue;
         wanted.add(id);
@@ -90,6 +92,10 @@ export const createVoices = (howlOf: (sound: LoopName) => HowlLike | undefined):
         if (Math.abs(pan - voice.pan) > STEP) {
           voice.howl.stereo(pan, voice.play);
           voice.pan = pan;
+        }
+        if (Math.abs(pace - voice.pace) > PACE) {
+          voice.howl.rate(pace, voice.play);
+          voice.pace = pace;
         }
         const gain = gainOf(level);
         if (Math.abs(gain - voice.gain) > STEP * Math.max(gain, voice.gain)) fadeTo(voice, gain);

@@ -316,3 +316,19 @@ describe('a mistake in the program', () => {
     told.mockRestore();
   });
 });
+
+describe('the settings', () => {
+  test('keep volume and brightness on the device, and take nothing beyond their ends', async () => {
+    const { settingsFrom } = await import('../../src/screens/settings.ts');
+    const volume = [...root.querySelectorAll('label.range')].find((each) => each.textContent?.startsWith('Volume'));
+    type(volume?.querySelector('input') as HTMLInputElement, '0.3');
+    expect(made.desk.settings.value.volume).toBe(0.3);
+    const brightness = [...root.querySelectorAll('label.range')].find((each) => each.textContent?.startsWith('Bright'));
+    type(brightness?.querySelector('input') as HTMLInputElement, '1.6');
+    expect(settingsFrom(JSON.stringify(made.desk.settings.value), false)).toMatchObject({
+      volume: 0.3,
+      brightness: 1.6,
+    });
+    expect(settingsFrom('{"volume":9,"brightness":40}', false)).toMatchObject({ volume: 0.8, brightness: 1 });
+  });
+});

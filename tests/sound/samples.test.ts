@@ -113,3 +113,25 @@ describe('the loudness measure', () => {
     expect(Math.abs(level - weight)).toBeLessThan(0.35);
   });
 });
+
+describe('what is struck or thrown', () => {
+  it('a breaker that trips is short and has no boom under its case', () => {
+    const { rate, samples } = wavOf('breaker-trip');
+    const energy = (from: number, to: number): number =>
+      samples.subarray(from * rate, to * rate).reduce((sum, x) => sum + x * x, 0);
+    expect(energy(0.15, 0.4) / energy(0, 0.4)).toBeLessThan(0.01);
+    const low = linesOf({ rate, samples }, 20, 120).reduce((sum, { power }) => sum + power, 0);
+    const mid = linesOf({ rate, samples }, 150, 700).reduce((sum, { power }) => sum + power, 0);
+    expect(low).toBeLessThan(0.05 * mid);
+  });
+
+  it('a tap changer is one clack after its motor, and quiet for most of the time', () => {
+    const { rate, samples } = wavOf('tap-change');
+    const blocks = Array.from({ length: 50 }, (_, k) =>
+      samples.subarray((k * rate) / 10, ((k + 1) * rate) / 10).reduce((sum, x) => sum + x * x, 0),
+    );
+    const loudest = Math.max(...blocks);
+    expect(blocks.indexOf(loudest)).toBe(11);
+    expect(blocks.filter((each) => each < 0.001 * loudest).length).toBeGreaterThan(30);
+  });
+});

@@ -51,6 +51,17 @@ describe('before the first gesture', () => {
   });
 });
 
+describe('a loop that labours', () => {
+  it('runs at the pace that is heard, and again at its own when the load is gone', () => {
+    const { stub, scape } = fresh();
+    scape.start();
+    scape.update([{ ...engine, pace: 0.97 }], 0);
+    expect(stub.sounding().map((p) => p.rate)).toEqual([0.97]);
+    scape.update([engine], 0);
+    expect(stub.sounding().map((p) => p.rate)).toEqual([1]);
+  });
+});
+
 describe('loops', () => {
   it('fade in from silence to the gain of their level, panned by bearing', () => {
     const { stub, scape } = fresh();

@@ -8,6 +8,7 @@ export interface Play {
   fadingTo: number | null;
   pan: number | null;
   seek: number;
+  rate: number;
   playing: boolean;
 }
 
@@ -40,7 +41,7 @@ export const stubHowls = ({ loaded }: { loaded: boolean }): StubHowls => {
       on: (_, run) => onFade.push({ url, run }),
       play() {
         const id = 1000 + plays.size;
-        plays.set(id, { url, loop, volume: loop ? 0 : 1, fadingTo: null, pan: null, seek: 0, playing: true });
+        plays.set(id, { url, loop, volume: loop ? 0 : 1, fadingTo: null, pan: null, seek: 0, rate: 1, playing: true });
         return id;
       },
       stop: (id) => {
@@ -57,6 +58,9 @@ export const stubHowls = ({ loaded }: { loaded: boolean }): StubHowls => {
         if (id === undefined) return playOf(first).volume;
         playOf(id).volume = first;
         return undefined;
+      },
+      rate: (rate, id) => {
+        playOf(id).rate = rate;
       },
       stereo: (pan, id) => {
         playOf(id).pan = pan;

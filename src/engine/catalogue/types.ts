@@ -180,10 +180,14 @@ export interface ComponentKind {
   readonly conditions: readonly string[];
   /** Conditions that hold by the part's state, faults apart: a blown link is `fuse-operated`. */
   readonly trueWhen: readonly { readonly condition: string; readonly when: Readonly<Record<string, string>> }[];
-  /** Steady sound of the healthy part, by state. */
-  readonly sound?: (
-    part: PartView,
-  ) => { readonly sound: string; readonly level: number; readonly atM: number; readonly caption: string } | null;
+  /** Steady sound of the healthy part, by state; `load`: branches that load its engine, whose note then sags. */
+  readonly sound?: (part: PartView) => {
+    readonly sound: string;
+    readonly level: number;
+    readonly atM: number;
+    readonly caption: string;
+    readonly load?: { readonly branches: readonly string[]; readonly volts: number; readonly rating: number };
+  } | null;
   /** What others could do to it unless tagged, blanked, removed or held: state changes that bring energy back. */
   readonly othersMay: readonly {
     readonly when: Readonly<Record<string, string>>;

@@ -126,7 +126,6 @@ const levelsOf = (sources: readonly Source[], ear: Vec3): readonly number[] =>
 const strongest: Readonly<Record<string, number>> = {
   bees: 240,
   dog: 600,
-  'detector-tone': 2500,
   generator: 250,
   'insulator-buzz': 3000,
   'transformer-hum': 120,

@@ -5,7 +5,7 @@ import { chanceFrom } from './arithmetic.mjs';
 import { loudestA } from './loudness.mjs';
 import { generator, insulatorBuzz, transformerHum } from './machines.mjs';
 import { birds, fogDrip } from './outdoors.mjs';
-import { cutoutClose, flash, fuseBang, hammerDull, hammerSound, meterClick, stickWipe } from './strokes.mjs';
+import { breakerTrip, cutoutClose, flash, fuseBang, hammerDull, hammerSound, meterClick, stickWipe, tapChange } from './strokes.mjs';
 import { gate, shape, tapeOf } from './tape.mjs';
 import { detectorTone, dispatcherTone, radioSquelch } from './tones.mjs';
 import { wavFrom } from './wav.mjs';
@@ -24,8 +24,9 @@ export const PEAK = 0.85;
 export const sounds = [
   ['bees', 1.5, HALF, true, bees],
   ['birds', 8.8, HALF, true, birds],
+  ['breaker-trip', 0.4, FULL, false, breakerTrip],
   ['cutout-close', 0.5, FULL, false, cutoutClose],
-  ['detector-tone', 1, FULL, true, detectorTone],
+  ['detector-tone', 1, FULL, false, detectorTone],
   ['dispatcher-tone', 0.5, FULL, false, dispatcherTone],
   ['dog', 2.5, HALF, true, dog],
   ['drizzle', 2, HALF, true, drizzle],
@@ -40,6 +41,7 @@ export const sounds = [
   ['radio-squelch', 0.55, FULL, false, radioSquelch],
   ['rain', 2.5, HALF, true, rain],
   ['stick-wipe', 1.2, FULL, false, stickWipe],
+  ['tap-change', 5, HALF, true, tapChange],
   ['thunder', 3, HALF, false, thunder],
   ['traffic', 4, HALF, true, traffic],
   ['transformer-hum', 2, FULL, true, transformerHum],

@@ -98,6 +98,58 @@ export const cutoutClose = (tape, chance) => {
   ]);
 };
 
+/**
+ * A moulded-case breaker that trips: the latch lets go, the springs throw the contacts open against their stop, and the plastic case
+ * and the sheet steel of the panel answer. No bang: what it breaks is in the chamber.
+ */
+export const breakerTrip = (tape, chance) => {
+  const [metal, box] = [like(tape), like(tape)];
+  for (const [at, force] of [
+    [0.005, 0.45],
+    [0.0115, 1],
+    [0.031, 0.28],
+  ]) {
+    add(metal, at, 0.12, (t) =>
+      struck(t, [
+        [1240, 0.007, force],
+        [2310, 0.005, 0.7 * force],
+        [3870, 0.003, 0.5 * force],
+      ]),
+    );
+    burst(metal, chance, at, 0.0016, force);
+    add(box, at, 0.25, (t) =>
+      struck(t, [
+        [176, 0.03, 0.8 * force],
+        [342, 0.024, force],
+        [611, 0.016, 0.6 * force],
+      ]),
+    );
+  }
+  mix(tape, [
+    [metal, 0.8],
+    [box, 1],
+  ]);
+};
+
+/** A tap changer in its tank: the motor winds a spring, the contacts go over with one clack, oil and steel take the top off it; then quiet. */
+export const tapChange = (tape, chance) => {
+  const [motor, clack] = [like(tape), like(tape)];
+  add(motor, 0.3, 0.9, (t) => gate(t, 0.9, 0.12) * (sine(118 * t) + 0.5 * sine(236 * t) + 0.4 * (2 * chance() - 1)));
+  add(clack, 1.16, 0.5, (t) =>
+    struck(t, [
+      [148, 0.05, 1],
+      [291, 0.04, 0.9],
+      [520, 0.022, 0.6],
+      [905, 0.012, 0.35],
+    ]),
+  );
+  burst(clack, chance, 1.16, 0.004, 0.6);
+  mix(tape, [
+    [lowPass(motor, 600), 0.16],
+    [lowPass(clack, 1800), 1],
+  ]);
+};
+
 /** Meter blades entering their jaws: two small clicks. */
 export const meterClick = (tape, chance) => {
   const blow = like(tape);

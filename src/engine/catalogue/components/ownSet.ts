@@ -71,7 +71,15 @@ const generator: ComponentKind = {
   ],
   conditions: ['sound', 'feeding-panel', 'feeding-transfer-switch', 'feeding-cords'],
   sound: (part) =>
-    isIn(part, 'run', 'running') ? { sound: 'generator', level: 72, atM: 7, caption: 'steady engine' } : null,
+    isIn(part, 'run', 'running')
+      ? {
+          sound: 'generator',
+          level: 72,
+          atM: 7,
+          caption: 'steady engine',
+          load: { branches: ['half-1', 'half-2'], volts: 120, rating: valueIn(generator, part, 'va') },
+        }
+      : null,
   othersMay: [
     {
       when: { run: 'stopped' },
