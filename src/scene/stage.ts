@@ -31,12 +31,14 @@ import { materials } from './materials/materials.ts';
 import { painted, paintFor } from './materials/painting.ts';
 import { type Drawing, drawingOf } from './pictures/drawWorld.ts';
 import { type Props, propsOf } from './pictures/props.ts';
+import { backdropSteps } from './place/backdrop.ts';
 import { beyondSteps, releaseBeyond } from './place/beyond.ts';
 import { type Grown, grownIn } from './place/grown.ts';
 import { horizonOf } from './place/horizon.ts';
 import { type Land, landOf } from './place/land.ts';
 import { mistOf } from './place/mist.ts';
 import { passingOn } from './place/passing.ts';
+import { type IsFree, placeOf } from './place/setting.ts';
 
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
@@ -81,6 +83,16 @@ export const hasWebGl = (): boolean => {
 
 const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
   !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
+
+/** Clear of houses by two metres, of where people stand by three, of the truck. */
+const freeOf = (world: World, houses: readonly Box3[]): IsFree => {
+  const taken = [
+    ...houses.map(({ min, max }) => [min.x - 2, min.y - 2, max.x + 2, max.y + 2] as const),
+    ...world.stands.map(({ feet: [x, y] }) => [x - 3, y - 3, x + 3, y + 3] as const),
+    [world.truck.at[0] - 5, world.truck.at[1] - 4, world.truck.at[0] + 5, world.truck.at[1] + 4] as const,
+  ];
+  return (x0, y0, x1, y1) => !taken.some(([a, b, c, d]) => x0 < c && x1 > a && y0 < d && y1 > b);
+};
 
 /** Makes the stage; `onRestore` is called when a lost context has come back. */
 export const stageOf = (world: World, onRestore: () => void): Stage => {
@@ -134,12 +146,14 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     const houses = world.parts
       .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
       .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
-    land = landOf(set);
+    const place = placeOf(world.site.setting ?? 'farmland', freeOf(world, houses), world.site.light !== 'day');
+    land = landOf(set, place);
     scene.add(land.group);
     yield 0.42;
-    grown = grownIn(set, insideOf(houses), 9000);
+    grown = grownIn(set, place, insideOf(houses), 9000);
     scene.add(grown.group);
     yield 0.46;
+    for (const _ of backdropSteps(place.standing, set, beyond)) yield 0.48;
     for (const _ of beyondSteps(world, set, beyond)) yield 0.5;
     while (!paintFor(4)) yield 0.5 + 0.35 * painted();
     if (software) plainFilters(scene);

@@ -49,7 +49,12 @@ export interface ScenarioCall {
   readonly dispatcher: Readonly<Record<string, string>>;
 }
 
+/** What kind of place the line runs through; for the picture only, so unnamed is open farmland. */
+export const settings = ['farmland', 'woods', 'orchard', 'village', 'street', 'works'] as const;
+export type Setting = (typeof settings)[number];
+
 export interface ScenarioSite {
+  readonly setting?: Setting;
   readonly light: 'day' | 'dusk' | 'dawn' | 'night';
   /** Horizontal illuminance from the sky, lux. */
   readonly skyLux: number;

@@ -83,6 +83,31 @@ export const boardShade = (): DataTexture =>
     return [k, k, k];
   });
 
+/** Bricks in running bond, twelve courses to the tile: shade of each brick, joints pale. */
+export const bricks = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const row = Math.floor(v * 12);
+    const x = u * 5 + (row % 2) * 0.5;
+    const [f, g] = [x - Math.floor(x), v * 12 - row];
+    const joint = Math.max(step(0.06, 0.02, Math.min(f, 1 - f)), step(0.16, 0.06, Math.min(g, 1 - g)));
+    const own = hash(Math.floor(x) % 5, row, 12);
+    const k = 150 + 70 * own + 22 * layers(u, v, 13, 40, 40, 2);
+    return mix([k, k, k], [214, 208, 198], 0.75 * joint);
+  });
+
+/** Ribs of profiled sheet, twelve to the tile, upright. */
+export const ribs = (): DataTexture => normals(256, 64, 4, (u) => step(0.3, 0.42, Math.abs(((u * 12) % 1) - 0.5)));
+
+/** Woven wire of a fence: a diamond every sixth of the tile, open between. */
+export const meshOfWire = (): DataTexture =>
+  colours(256, 256, (u, v) => {
+    const near = (k: number): number => Math.abs(((((k * 6) % 1) + 1) % 1) - 0.5);
+    const wire = Math.max(near(u + v), near(u - v));
+    const on = wire > 0.455;
+    const c = on ? 150 + 60 * hash(Math.floor(u * 90), Math.floor(v * 90), 3) : 150;
+    return [c, c, c * 1.02, on ? 255 : 0];
+  });
+
 const shingle = (u: number, v: number): { edge: number; shade: number } => {
   const row = Math.floor(v * 10);
   const x = u * 12 + (row % 2) * 0.5 + 0.2 * hash(row, 1, 4);

@@ -17,12 +17,15 @@ import {
   bark,
   boardShade,
   boards,
+  bricks,
   concrete,
   grass,
   gravel,
   gravelNormals,
   leaves,
+  meshOfWire,
   needles,
+  ribs,
   shingles,
 } from './ground.ts';
 import { mottle, oxide, rustColour, spangle, strandNormals, streaks } from './metal.ts';
@@ -59,6 +62,8 @@ const make = () => {
   const strand = once(() => strandNormals(7));
   const boardNormal = once(boards);
   const boardTint = once(boardShade);
+  const brick = once(bricks);
+  const concreteMap = once(concrete);
   const soft = new Vector2(0.7, 0.7);
   return lazy({
     porcelainBrown: () => glazed({ color: 0x6b3520, map: glaze() }),
@@ -126,7 +131,7 @@ const make = () => {
     fabricDark: () => plain(0x27303d, 0.95),
     leather: () => plain(0x6a4a2c, 0.85),
     skin: () => plain(0x9c7a66, 0.8),
-    concrete: () => standard({ roughness: 0.95, map: concrete() }),
+    concrete: () => standard({ roughness: 0.95, map: concreteMap() }),
     grass: () => standard({ roughness: 1, map: grass() }),
     gravel: () => standard({ roughness: 0.95, map: gravel(), normalMap: gravelNormals() }),
     asphalt: () => standard({ roughness: 0.9, map: asphalt() }),
@@ -137,6 +142,20 @@ const make = () => {
         roughness: 0.88,
         map: boardTint(),
         normalMap: boardNormal(),
+      }),
+    brickRed: () => standard({ color: 0x9c5a45, roughness: 0.92, map: brick() }),
+    brickBuff: () => standard({ color: 0xb49a73, roughness: 0.92, map: brick() }),
+    plaster: () => standard({ color: 0xcfc8b6, roughness: 0.95, map: concreteMap() }),
+    cladding: () => standard({ color: 0x8f9a9f, roughness: 0.55, metalness: 0.35, normalMap: ribs() }),
+    wireMesh: () =>
+      standard({
+        color: 0xb9bec0,
+        roughness: 0.5,
+        metalness: 0.6,
+        map: meshOfWire(),
+        transparent: true,
+        depthWrite: false,
+        side: DoubleSide,
       }),
     shingles: () => standard({ roughness: 0.95, map: shingles() }),
     bark: () => standard({ roughness: 1, map: bark() }),
@@ -175,6 +194,9 @@ const wettable: readonly (readonly [MaterialName, number])[] = [
   ['gravel', 0.35],
   ['asphalt', 0.4],
   ['grass', 0.2],
+  ['brickRed', 0.25],
+  ['brickBuff', 0.25],
+  ['plaster', 0.15],
   ['siding', 0.2],
   ['sidingDark', 0.25],
   ['shingles', 0.35],

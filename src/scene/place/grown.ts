@@ -22,6 +22,7 @@ import { hardware } from '../hardware/registry.ts';
 import type { Materials } from '../materials/materials.ts';
 import { hash, stream } from '../materials/noise.ts';
 import { drives, groundAt, road } from './lie.ts';
+import type { Place, Plants } from './setting.ts';
 
 /** Blades of grass on transparent ground, root at the lower edge. */
 const blades = (): DataTexture => {
@@ -78,7 +79,7 @@ const onRoad = (x: number, y: number): boolean =>
   drives.some((d) => Math.abs(x - d.x) < 1.75 && (d.to > 0 ? y > road.far && y < d.to : y < road.near && y > d.to));
 
 /** Tufts thick near where people stand and in the ditches, thin beyond. */
-const tufts = (count: number, keep: (x: number, y: number) => boolean): Matrix4[] => {
+const tufts = (count: number, height: number, keep: (x: number, y: number) => boolean): Matrix4[] => {
   const next = stream(41);
   const out: Matrix4[] = [];
   for (let i = 0; out.length < count && i < count * 6; i++) {
@@ -89,7 +90,7 @@ const tufts = (count: number, keep: (x: number, y: number) => boolean): Matrix4[
     const size = next();
     if (onRoad(x, y) || !keep(x, y)) continue;
     const ditch = Math.abs(y + 3.9) < 1.4 || Math.abs(y + 14.2) < 1.4;
-    const tall = (ditch ? 0.34 + 0.5 * size : 0.14 + 0.24 * size * size) * (Math.abs(y) < 1.2 ? 0.7 : 1);
+    const tall = (ditch ? 0.34 + 0.5 * size : 0.14 + 0.24 * size * size) * (Math.abs(y) < 1.2 ? 0.7 : 1) * height;
     out.push(matrix(x, y, turn, ditch ? 0.3 + 0.4 * size : 0.22 + 0.26 * size, tall));
   }
   return out;
@@ -106,75 +107,16 @@ const instanced = (mesh: Mesh, places: readonly Matrix4[], shadow: boolean): Ins
   return many;
 };
 
-type Spot = readonly [x: number, y: number, size: number];
-
-/** Trees stand off the line: nobody lets them grow into it. */
-const spots: Readonly<Record<string, readonly Spot[]>> = {
-  broadleaf: [
-    [-24, 26, 1.1],
-    [-37, 31, 0.9],
-    [25, 44, 1.2],
-    [-2, 47, 1.25],
-    [44, 27, 0.95],
-    [-16, -34, 1.2],
-    [5, -38, 1.1],
-    [47, -36, 1.15],
-    [-44, -29, 1],
-    [70, 16, 1.1],
-    [76, -20, 1.25],
-    [-78, 30, 1.1],
-    [-80, -34, 1.2],
-    [62, 52, 1.3],
-    [-60, 62, 1.2],
-    [-6, 78, 1.3],
-    [38, 80, 1.2],
-    [12, -72, 1.3],
-    [-38, -68, 1.2],
-    [90, 40, 1.3],
-    [-105, 48, 1.2],
-  ],
-  conifer: [
-    [33, 39, 1.1],
-    [36, 43, 1.25],
-    [39.5, 40, 1],
-    [17, -44, 1.2],
-    [22, -46, 1],
-    [72, -2, 1.15],
-    [80, 6, 1.3],
-    [-30, 52, 1.2],
-    [-26, 56, 1.35],
-    [60, -44, 1.25],
-    [-90, 8, 1.2],
-    [88, -34, 1.3],
-  ],
-  bush: [
-    [-8, 15.5, 1],
-    [-11.5, 15, 0.8],
-    [4, 15.4, 0.7],
-    [27, 15.2, 1],
-    [-31, -17, 1],
-    [-27, -18, 0.8],
-    [7.5, 32, 0.7],
-    [18.5, 33, 0.8],
-    [24, -28, 0.7],
-    [66, -8, 1.2],
-    [67, -11, 1],
-    [65, -5.4, 0.9],
-    [-47, 15, 1],
-    [44, -18, 1.1],
-    [11, -19, 0.9],
-  ],
-};
 const sizes: Readonly<Record<string, { readonly height: number; readonly spread: number }>> = {
   broadleaf: { height: 9.5, spread: 7 },
   conifer: { height: 11, spread: 5 },
   bush: { height: 1.9, spread: 2.6 },
 };
 
-const trees = (set: Materials): InstancedMesh[] =>
-  Object.entries(spots).flatMap(([variant, list]) => {
+const trees = (set: Materials, plants: Plants): InstancedMesh[] =>
+  Object.entries(plants).flatMap(([variant, list]) => {
     const one = hardware.tree?.({ kind: 'tree', variant, seed: 3, size: { ...sizes[variant] } }, set);
-    if (!one) return [];
+    if (!one || list.length === 0) return [];
     const places = list.map(([x, y, k], i) => matrix(x, y, hash(i, 5, 9) * 6.28, k * (0.9 + 0.2 * hash(i, 6, 9)), k));
     return one.children.map((child) => instanced(child as Mesh, places, false));
   });
@@ -199,7 +141,7 @@ export interface Grown {
 }
 
 /** Everything grown; `keep` says where tufts may stand (not through a truck or a house). */
-export const grownIn = (set: Materials, keep: (x: number, y: number) => boolean, many: number): Grown => {
+export const grownIn = (set: Materials, place: Place, keep: (x: number, y: number) => boolean, many: number): Grown => {
   const group = new Group();
   const texture = blades();
   const material = new MeshStandardMaterial({
@@ -210,14 +152,14 @@ export const grownIn = (set: Materials, keep: (x: number, y: number) => boolean,
     envMapIntensity: 0.5,
   });
   const geometry = tuft();
-  const places = tufts(many, keep);
+  const places = tufts(many * place.grass.many, place.grass.tall, keep);
   const grass = new InstancedMesh(geometry, material, places.length);
   places.forEach((m, i) => {
     grass.setMatrixAt(i, m);
   });
   grass.receiveShadow = true;
   grass.frustumCulled = false;
-  group.add(grass, ...trees(set), ...fence(set));
+  group.add(grass, ...trees(set, place.plants), ...(place.fieldFence ? fence(set) : []));
   return {
     group,
     ice: (on) => {

@@ -2,6 +2,7 @@
 import { BufferAttribute, BufferGeometry, Color, Group, Mesh, MeshStandardMaterial } from 'three';
 import { type Materials, wet } from '../materials/materials.ts';
 import { drives, groundAt, road } from './lie.ts';
+import type { Place } from './setting.ts';
 
 type Line = readonly number[];
 
@@ -101,7 +102,7 @@ export interface Land {
 }
 
 /** The land of a scene. */
-export const landOf = (set: Materials): Land => {
+export const landOf = (set: Materials, place: Place): Land => {
   const group = new Group();
   const grass = varied(set.grass, 0.173);
   const gravel = varied(set.gravel, 0.31);
@@ -124,7 +125,13 @@ export const landOf = (set: Materials): Land => {
     strip(road.far - 0.95, road.far + 0.15, -300, road.end + 1, (y) => -0.014 + 0.045 * (y - road.far), 2),
     gravel,
   );
-  for (const d of drives) {
+  const paving = { asphalt, gravel, concrete: set.concrete };
+  for (const { from, to, level, of } of place.paved)
+    add(
+      strip(from, to, -300, road.end + 1, () => level, 3),
+      paving[of],
+    );
+  for (const d of place.drives ? drives : []) {
     const near = d.to > 0 ? road.near - 0.2 : d.to;
     const far = d.to > 0 ? d.to : road.far + 0.2;
     add(

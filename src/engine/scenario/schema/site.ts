@@ -1,6 +1,6 @@
 /** Light, weather, soil and noise, as written. */
 import type { z } from 'zod';
-import { precipitations, type ScenarioSite } from '../types.ts';
+import { precipitations, type ScenarioSite, settings } from '../types.ts';
 import { choice, defined, flag, group, list, quantity } from './field.ts';
 
 const sky = () =>
@@ -52,6 +52,10 @@ const change = group('A change of weather or light; what is not named stays.', {
 );
 
 const written = group('Light, weather, ground, traffic and noise at the place.', {
+  setting: choice(settings, {
+    doc: 'What kind of place it is, for the picture only: trees, houses, paving. Unnamed: farmland.',
+    example: 'street',
+  }).optional(),
   light: choice(['day', 'dusk', 'dawn', 'night'], { doc: 'Time of day as the scene shows it.', example: 'dawn' }),
   sky: sky(),
   visibility: visibility().prefault('10 km'),
@@ -103,6 +107,7 @@ const written = group('Light, weather, ground, traffic and noise at the place.',
 /** `site` of the written form to `ScenarioSite`. */
 export const siteSchema = written.transform(
   (site): ScenarioSite => ({
+    ...(site.setting === undefined ? {} : { setting: site.setting }),
     light: site.light,
     skyLux: site.sky,
     visibilityM: site.visibility,
