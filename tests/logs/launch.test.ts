@@ -1,30 +1,19 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import type { Log } from '../../src/engine/acts/types.ts';
-import { parse } from '../../src/engine/scenario/parse.ts';
 import { score } from '../../src/engine/score/score.ts';
 import type { Score } from '../../src/engine/score/types.ts';
-import { build } from '../../src/engine/world/build.ts';
+import { launchIds, launchWorld } from './committed.ts';
 import type { Drills } from './drills.ts';
 import { playDrill } from './playDrill.ts';
 
 const seed = 1;
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
-const scenarios = readdirSync(at('../../scenarios/'))
-  .filter((file) => file.endsWith('.yaml'))
-  .map((file) => file.replace('.yaml', ''))
-  .sort();
 const folders = import.meta.glob<{ drills: Drills }>('./*/drills.ts', { eager: true });
 
 const text = (log: Log): string =>
   `${JSON.stringify({ ...log, entries: [] }, null, 2).replace('"entries": []', () => `"entries": [\n${log.entries.map((entry) => `    ${JSON.stringify(entry)}`).join(',\n')}\n  ]`)}\n`;
-
-const worldOf = (id: string) => {
-  const parsed = parse(readFileSync(at(`../../scenarios/${id}.yaml`), 'utf8'), `${id}.yaml`);
-  if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
-  return build(parsed.scenario, parsed.hash, seed);
-};
 
 /** Writes the file when asked to, and answers whether it holds that text. */
 function isCommitted(file: string, made: string): boolean {
@@ -40,7 +29,7 @@ const outcomeOf = ({ exposures, causes, findings }: Score) => ({
   falselyCalls: findings.filter(({ outcome }) => outcome === 'false-call').map(({ on }) => on),
 });
 
-describe.each(scenarios)('%s', (id) => {
+describe.each(launchIds)('%s', (id) => {
   const drills = folders[`./${id}/drills.ts`]?.drills ?? {};
 
   it('has a careful drill and at least three careless ones', () => {
@@ -51,7 +40,7 @@ describe.each(scenarios)('%s', (id) => {
   it('gives each of them its verdict, by the log and the outcome that are committed (UPDATE=1 writes them)', () => {
     const outcomes: Record<string, ReturnType<typeof outcomeOf>> = {};
     for (const [name, { acts, verdict, end }] of Object.entries(drills)) {
-      const played = playDrill(worldOf(id), acts, seed);
+      const played = playDrill(launchWorld(id, seed), acts, seed);
       expect(isCommitted(at(`./${id}/${name}.json`), text(played.log)), `the log ${name}`).toBe(true);
       const scored = score(played);
       expect({ name, verdict: scored.verdict, end: scored.end }).toEqual({ name, verdict, end });

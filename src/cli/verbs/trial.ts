@@ -36,6 +36,8 @@ const shipped = (): readonly string[] =>
 
 const hundredths = (value: number | null): string => (value === null ? '   -' : value.toFixed(2));
 
+const wanted = { differs: 'told apart', same: 'left alone', 'no-gain': 'not gained' } as const;
+
 /** The trial as text: a line a habit, a line a pair. */
 export function printTrial(report: Trial, seconds: number): string {
   const lines = report.habits.flatMap(({ habit, words, parts, trainees, passed }) => [
@@ -47,10 +49,10 @@ export function printTrial(report: Trial, seconds: number): string {
     `    passed       ${passed.count} of ${trainees}  (${hundredths(passed.low)} to ${hundredths(passed.high)})`,
   ]);
   const pairs = report.pairs.map((pair) => {
-    const { habit, against, part, expected, where, scenes, auc, low, high } = pair;
-    const want = expected === 'differs' ? 'told apart' : 'left alone';
+    const { habit, against, part, expected, where, scenes, compared, auc, low, high } = pair;
+    const want = wanted[expected];
     const mark = auc === null ? '-   ' : isAsExpected(pair) ? 'ok  ' : 'FAIL';
-    return `${mark} ${habit} against ${against}, ${part} ${want}: ${hundredths(auc)} (${hundredths(low)} to ${hundredths(high)}), ${where.replaceAll('-', ' ')}, ${scenes.length} of ${report.scenes.length} scenes`;
+    return `${mark} ${habit} against ${against}, ${part} ${want}: ${hundredths(auc)} (${hundredths(low)} to ${hundredths(high)}), ${where.replaceAll('-', ' ')}, ${scenes.length} of ${report.scenes.length} scenes, ${compared} pairs`;
   });
   return `${[...lines, '', 'Area under the ROC curve, pairs within a scene', ...pairs, '', `${report.trainees} trainees, ${report.scenes.length} scenes, weights: ${report.weights}, ${seconds.toFixed(1)} s`].join('\n')}\n`;
 }

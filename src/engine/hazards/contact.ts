@@ -98,7 +98,7 @@ const quantitiesOf = ({ volts, amperes, seconds }: Shock): readonly Quantity[] =
 ];
 
 const limitOf = (severity: Severity): string => {
-  if (severity === 'fatal') return '116/sqrt(t) mA: possible fibrillation';
+  if (severity === 'fatal') return '116/√t mA over t seconds: possible fibrillation';
   return severity === 'serious' ? '6 mA: may not let go' : '1 mA at 50 V or more: involuntary reaction';
 };
 

@@ -75,7 +75,7 @@ export function flooded(reach: Reach, moment: Moment): readonly Meeting[] {
         now: quantities(now),
         strikes: false,
         failed: ['dry-ground'],
-        limit: '116/sqrt(t) mA: possible fibrillation',
+        limit: '116/√t mA over t seconds: possible fibrillation',
         source: 'Dalziel and Lee 1968; IEC 479-1:1994 Table 1; worst case, no published model used',
         measure: worst.volts,
         measureNow: now,

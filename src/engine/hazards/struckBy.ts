@@ -91,7 +91,7 @@ function byPole(reach: Reach, world: World, standing: Standing): readonly Meetin
       quantities,
       now: quantities,
       limit: 'farther from its foot than the pole is high',
-      source: 'standards/poles.ts, standards/poleLoad.ts; geometry of its height',
+      source: 'strength: ANSI O5.1; wind as in the NESC (from memory); geometry of its height',
       measure: demand / capacity,
       measureNow: demand / capacity,
       words: 'It does not hold by itself and can come down at any moment.',

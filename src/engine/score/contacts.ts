@@ -17,7 +17,7 @@ export interface Contact {
   readonly precaution: boolean;
   /** Measures that were in place. */
   readonly taken: readonly Measure[];
-  /** Hazards that a cause made or made worse, as they would have met the person bare; with their causes. */
+  /** Hazards as they would have met the person bare, with their causes: none where the work itself brings one. */
   readonly bare: readonly { readonly hazard: string; readonly causes: readonly string[] }[];
 }
 
@@ -37,7 +37,7 @@ const causesIn = (hazards: readonly Hazard[], [world, reach]: Moment, ids: reado
   const known = new Map(hazards.map(({ id, causes }) => [id, causes]));
   const fresh = ids.some((id) => !known.has(id)) ? exposuresOf(reach, world, world) : [];
   for (const { hazard, causes } of fresh) if (!known.has(hazard)) known.set(hazard, causes);
-  return ids.map((hazard) => ({ hazard, causes: known.get(hazard) ?? [] })).filter(({ causes }) => causes.length > 0);
+  return ids.map((hazard) => ({ hazard, causes: known.get(hazard) ?? [] }));
 };
 
 /** Every hands-on reach of the replay, in order. */

@@ -1,6 +1,7 @@
 /**
  * Which controls stood between a person and a hazard, by counterfactual: take one measure away, and if the hazard then reaches the
- * person, that measure was the control. What was waited for or told is no barrier. Testing, grounding and opening are never too
+ * person, that measure was the control. A fault's hazards count, and those that the work itself brings; one that reached somebody,
+ * with hands on anything or not, was held by nothing. What was waited for or told is no barrier. Testing, grounding and opening are never too
  * much: a hazard that only they met, and that was held, does not lower the part. Covers and supports that held nothing only cost
  * time; they are told, and count in no part but service.
  */
@@ -11,7 +12,7 @@ import type { Reach } from '../hazards/types.ts';
 import type { World } from '../world/types.ts';
 import { type Contact, met } from './contacts.ts';
 import { type Measure, type Moment, withoutAll } from './measures.ts';
-import type { JudgedControl, OverControl, Part as ScorePart } from './types.ts';
+import type { JudgedControl, JudgedExposure, OverControl, Part as ScorePart } from './types.ts';
 import type { WeightId, Weights } from './weights.ts';
 
 const planned = (world: World, control: string): boolean =>
@@ -69,10 +70,32 @@ const controlsOf = ({ step, reach, precaution, taken, bare }: Contact): readonly
   });
 };
 
+/** Where one only stood or walked, distance was all that could have held. */
+const unheld = ({ hazard, minute, act, failed }: JudgedExposure, before: World): JudgedControl => ({
+  hazard,
+  control: 'keep-clear',
+  act,
+  precaution: false,
+  minute,
+  worked: false,
+  level: controlKind('keep-clear').level,
+  planned: planned(before, 'keep-clear'),
+  failed,
+});
+
 /** All controls of the replay, each hazard, control and outcome once: its first use in work, or as a precaution if there is no other. */
-export const judgeControls = (contacts: readonly Contact[]): readonly JudgedControl[] => {
+export const judgeControls = (
+  replay: Replay,
+  contacts: readonly Contact[],
+  exposures: readonly JudgedExposure[],
+): readonly JudgedControl[] => {
   const first = new Map<string, JudgedControl>();
-  for (const judged of contacts.flatMap(controlsOf)) {
+  const withHands = contacts.flatMap(controlsOf);
+  const failed = new Set(withHands.filter(({ worked }) => !worked).map(({ hazard }) => hazard));
+  const without = exposures
+    .filter(({ hazard }) => !failed.has(hazard))
+    .map((exposure) => unheld(exposure, replay.steps[exposure.step]?.before ?? replay.start));
+  for (const judged of [...withHands, ...without]) {
     const key = `${judged.hazard} ${judged.control} ${judged.worked}`;
     const known = first.get(key);
     if (known === undefined) first.set(key, judged);

@@ -28,7 +28,7 @@ export const score = (replay: Replay, weights: Weights = usualWeights): Score =>
   const judgedLookAlikes = judgeLookAlikes(replay.start, lookAlikes, findings);
   const exposures = judgeExposures(replay, causes);
   const contacts = contactsOf(replay, hazards);
-  const controls = judgeControls(contacts);
+  const controls = judgeControls(replay, contacts, exposures);
   const over = overControls(replay, controls);
   const precedence = judgePrecedence(replay, causes, contacts, exposures);
   return {

@@ -13,12 +13,12 @@ import { type Laid, perceived, sourcePremisesOf } from './known.ts';
 import type { JudgedCause, JudgedExposure, JudgedFinding, Score } from './types.ts';
 import type { Weights } from './weights.ts';
 
-/** Devices that hands or stick left in another position than they found, without a tag. */
+/** Open points: devices that hands or stick left open, in another position than they found, without a tag. */
 const untagged = (replay: Replay): readonly Part[] =>
   replay.end.parts.filter((part) => {
     const first = findPart(replay.start, part.id);
     const byCrew = componentKind(part.kind).operations.some(
-      ({ by, to }) => by !== 'owner' && to.position === part.state.position,
+      ({ by, to, makes }) => by !== 'owner' && makes === undefined && to.position === part.state.position,
     );
     return first?.state.position !== part.state.position && byCrew && part.tags.length === 0;
   });

@@ -1,13 +1,14 @@
 /**
  * Named habits, each a small policy over what the engine lets it perceive. The careful one goes survey, ask, check, sound, test,
- * brief, guard, report and hands over with sources named: it repairs nothing alone. Each careless one differs by the one
- * habit that it is named for. Shares of lapses are our own choices.
+ * brief, guard, puts a fuse of a sound pole back by stick, reports, and hands over what else there is with sources named. Each
+ * careless one differs by the one habit that it is named for. Shares of lapses are our own choices.
  */
 import { conditions } from '../catalogue/conditions.ts';
 import { aids } from '../senses/types.ts';
 import type { Stand } from '../world/types.ts';
+import { putFusesBack } from './putBack.ts';
 import { arrive, brief, guard, handsOnAll, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
-import { askAll, checkTools, lookRound, type Survey, soundPoles, surveyScene } from './survey.ts';
+import { askAll, believed, checkTools, lookRound, type Survey, soundPoles, surveyScene } from './survey.ts';
 import type { Doing, Habit, HabitId, Scene, Self } from './types.ts';
 
 const onGround = ({ stands }: Scene): readonly Stand[] => stands.filter(({ aloft }) => aloft === null);
@@ -22,8 +23,8 @@ const everywhere = (self: Self): Survey => ({
   lapse: 0.02,
 });
 
-/** Nobody stands working beside traffic that nobody holds; who has no flagger stays off. */
-const isRoadBusy = ({ site }: Scene): boolean => site.traffic === 'heavy';
+/** Nobody stands working beside heavy traffic that nothing holds; who has no vehicle for a barrier stays off. */
+const isRoadBusy = ({ site, guards }: Scene): boolean => site.traffic === 'heavy' && !(guards.cones && guards.barrier);
 
 function* begin(self: Self): Doing {
   yield* arrive('clear');
@@ -41,16 +42,32 @@ function* finish(self: Self): Doing {
   yield { act: 'hand-over' };
 }
 
-function* careful(self: Self, extra?: (self: Self) => Doing): Doing {
+/** Whether something on the line itself is wrong, which somebody has to come for. */
+const isLeftToMend = (scene: Scene): boolean =>
+  believed(scene).some(({ on }) => scene.parts.some(({ id }) => id === on));
+
+function* finishWork(self: Self): Doing {
+  yield* brief(self);
+  const isBack = !isRoadBusy(self.scene()) && (yield* putFusesBack(self));
+  yield* report(self);
+  if (isBack) {
+    yield { act: 'tell', who: 'dispatcher', what: 'cause-found' };
+    yield { act: 'tell', who: 'dispatcher', what: 'restored' };
+  }
+  yield { act: isBack && !isLeftToMend(self.scene()) ? 'close-out' : 'hand-over' };
+}
+
+/** Everything that the careful one does, by this way of surveying. */
+function* carefully(self: Self, survey: Survey, extra?: (self: Self) => Doing): Doing {
   yield* begin(self);
-  yield* surveyScene(self, everywhere(self));
+  yield* surveyScene(self, survey);
   yield* checkTools(self);
   if (!isRoadBusy(self.scene())) {
     yield* soundPoles(self);
     yield* testDevices(self);
   }
   if (extra !== undefined) yield* extra(self);
-  yield* finish(self);
+  yield* finishWork(self);
 }
 
 function* rushesObvious(self: Self): Doing {
@@ -75,13 +92,6 @@ function* neverTurnsRound(self: Self): Doing {
     stands: (scene) => scene.stands.filter(({ id }) => id === at),
     sees: (part, stand) => part.at[1] >= stand.feet[1],
   });
-  yield* finish(self);
-}
-
-function* callsEverything(self: Self): Doing {
-  yield* begin(self);
-  yield* surveyScene(self, { ...everywhere(self), calls: 'everything' });
-  yield* checkTools(self);
   yield* finish(self);
 }
 
@@ -115,25 +125,18 @@ function* random(self: Self): Doing {
 /** The careful one without a lapse, from stand to stand as they lie: what a beginner is shown. */
 export const carefulRound: Pick<Habit, 'id' | 'does'> = {
   id: 'careful',
-  does: function* (self) {
-    yield* begin(self);
-    yield* surveyScene(self, { ...everywhere(self), stands: outside, lapse: 0 });
-    yield* checkTools(self);
-    if (!isRoadBusy(self.scene())) {
-      yield* soundPoles(self);
-      yield* testDevices(self);
-    }
-    yield* finish(self);
-  },
+  does: (self) => carefully(self, { ...everywhere(self), stands: outside, lapse: 0 }),
 };
 
 export const habits: readonly Habit[] = [
   {
     id: 'careful',
-    words: 'Surveys from every side, asks, checks tools, sounds, tests, briefs, guards, reports and hands over.',
+    words:
+      'Surveys from every side, asks, checks tools, guards, sounds, tests, briefs, puts back by stick what can be, reports, and hands the rest over.',
     spoils: [],
     keeps: [],
-    does: (self) => careful(self),
+    gainsNothingIn: [],
+    does: (self) => carefully(self, everywhere(self)),
   },
   {
     id: 'rushes-obvious',
@@ -141,8 +144,10 @@ export const habits: readonly Habit[] = [
     spoils: [
       { part: 'exposure', where: 'a-fatal-cause' },
       { part: 'order', where: 'several-causes' },
+      { part: 'control', where: 'a-fuse-to-put-back' },
     ],
     keeps: [],
+    gainsNothingIn: [],
     does: rushesObvious,
   },
   {
@@ -150,6 +155,7 @@ export const habits: readonly Habit[] = [
     words: 'Ends the search with the first thing found.',
     spoils: [{ part: 'recognition', where: 'several-causes' }],
     keeps: [],
+    gainsNothingIn: [],
     does: stopsAfterFirst,
   },
   {
@@ -157,20 +163,26 @@ export const habits: readonly Habit[] = [
     words: 'Looks only ahead from where the truck stopped.',
     spoils: [{ part: 'recognition', where: 'a-hidden-cause' }],
     keeps: [],
+    gainsNothingIn: [],
     does: neverTurnsRound,
   },
   {
     id: 'calls-everything',
-    words: 'Calls everything that could be wrong with whatever it looks at.',
+    words: 'As careful, and calls everything else as well that could be wrong with whatever it looks at.',
     spoils: [{ part: 'recognition', where: 'a-cause' }],
     keeps: [],
-    does: callsEverything,
+    gainsNothingIn: ['order', 'control', 'exposure', 'service'],
+    does: (self) => carefully(self, { ...everywhere(self), calls: 'everything' }),
   },
   {
     id: 'never-tests',
     words: 'Surveys as carefully, then works aloft, or on all that hands and sticks reach, without a test.',
-    spoils: [{ part: 'exposure', where: 'a-fatal-cause-in-reach' }],
+    spoils: [
+      { part: 'exposure', where: 'a-fatal-cause-in-reach' },
+      { part: 'control', where: 'a-fuse-to-put-back' },
+    ],
     keeps: ['recognition'],
+    gainsNothingIn: [],
     does: neverTests,
   },
   {
@@ -178,13 +190,15 @@ export const habits: readonly Habit[] = [
     words: 'Careful, and does every check and question over and over, with long waits.',
     spoils: [{ part: 'service', where: 'anywhere' }],
     keeps: ['recognition', 'order', 'control', 'exposure'],
-    does: (self) => careful(self, overControl),
+    gainsNothingIn: [],
+    does: (self) => carefully(self, everywhere(self), overControl),
   },
   {
     id: 'random',
     words: 'Does whatever is on offer, by the dice.',
     spoils: [{ part: 'recognition', where: 'a-cause' }],
     keeps: [],
+    gainsNothingIn: [],
     does: random,
   },
 ];

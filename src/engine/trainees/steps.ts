@@ -1,8 +1,8 @@
 /** What a trainee does besides surveying: arriving, guarding, testing, briefing, reporting, working without a test. */
 import type { Act } from '../acts/types.ts';
 import { briefingTopics } from '../catalogue/controls.ts';
-import { checkTools, isSuspect } from './survey.ts';
-import { meaningsOf } from './trade.ts';
+import { believed, checkTools, isSuspect, kindOf } from './survey.ts';
+import { controlsAgainst } from './trade.ts';
 import type { Doing, Scene, Self } from './types.ts';
 
 /** Takes the call and drives there. */
@@ -12,14 +12,14 @@ export function* arrive(at: 'clear' | 'under-line'): Doing {
   yield { act: 'engine', on: false };
 }
 
-/** Chocks, cones, and the public kept out. */
+/** Chocks, cones, the vehicle that stops others where there is one, and the public kept out. */
 export function* guard(): Doing {
-  for (const what of ['chocks', 'cones', 'keep-out'] as const) yield { act: 'guard', with: what };
+  for (const what of ['chocks', 'cones', 'barrier', 'keep-out'] as const) yield { act: 'guard', with: what };
 }
 
 /** Findings that are about a customer's premises. */
-const atCustomers = ({ paper, parts }: Scene): boolean =>
-  paper.findings.some(({ on }) => parts.find(({ id }) => id === on)?.premises != null);
+export const atCustomers = (scene: Scene): boolean =>
+  believed(scene).some(({ on }) => scene.parts.find(({ id }) => id === on)?.premises != null);
 
 const isAlive = ({ knowledge }: Scene): boolean => knowledge.readings.some(({ shows }) => shows === 'voltage');
 
@@ -31,25 +31,20 @@ export function* report(self: Self): Doing {
 
 /** Plans what holds each finding, and goes through the five subjects. */
 export function* brief(self: Self): Doing {
-  const { findings } = self.scene().paper;
-  for (const { id, on } of findings) {
-    const part = self.scene().parts.find((each) => each.id === on);
-    const [meaning] = part === undefined ? [] : meaningsOf(part.kind, lastLook(self.scene(), on));
-    yield { act: 'plan', finding: id, control: meaning?.controls[0] ?? 'keep-clear', by: 'trainee' };
+  const scene = self.scene();
+  for (const { id, on, condition } of believed(scene)) {
+    const kind = kindOf(scene, on);
+    const [control] = kind === null ? [] : controlsAgainst(kind, condition);
+    yield { act: 'plan', finding: id, control: control ?? 'keep-clear', by: 'trainee' };
   }
+  yield { act: 'plan', finding: null, control: 'hot-stick-only', by: 'trainee' };
   yield { act: 'plan', finding: null, control: 'hand-over', by: 'trainee' };
   yield { act: 'brief', topics: [...briefingTopics], rescue: true };
 }
 
-const lastLook = ({ knowledge }: Scene, on: string): string =>
-  knowledge.tests
-    .filter((test) => test.on === on)
-    .map(({ result }) => result)
-    .join(' ');
-
 /** A stick and a detector that the checks have shown to be good: in date, self-test heard. */
-const goodTools = (scene: Scene): { readonly stick: string | null; readonly detector: string | null } => {
-  const rejected = new Set(scene.paper.findings.map(({ on }) => on));
+export const goodTools = (scene: Scene): { readonly stick: string | null; readonly detector: string | null } => {
+  const rejected = new Set(believed(scene).map(({ on }) => on));
   const good = (kind: string): string | null =>
     scene.tools.find((tool) => tool.kind === kind && !rejected.has(tool.id))?.id ?? null;
   return { stick: good('stick'), detector: good('detector') };

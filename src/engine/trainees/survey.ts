@@ -11,7 +11,7 @@ export interface Survey {
   readonly stands: (scene: Scene) => readonly Stand[];
   /** Which of the parts near a stand are looked at. */
   readonly sees: (part: SeenPart, stand: Stand) => boolean;
-  /** What is called of a look: what it means, or everything that could be. */
+  /** What is called: what a look means, or in the end everything else that could be as well. */
   readonly calls: 'what-it-means' | 'everything';
   /** Ends the survey once something has been called. */
   readonly stopsAfterFirst: boolean;
@@ -19,8 +19,9 @@ export interface Survey {
   readonly lapse: number;
 }
 
-/** How sure one says to be of what one has seen well. */
+/** How sure one says to be of what one has seen well, and of what is called only in case. */
 const sure = 0.9;
+const justInCase = 0.5;
 /** How near a pole a conductor's end still belongs to it, metres. */
 const atPole = 4;
 
@@ -66,12 +67,18 @@ export function* callFrom(on: string, kind: string, words: string): Doing {
   }
 }
 
-function* callAll(on: string, kind: string): Doing {
-  for (const condition of allFaultsOf(kind)) yield { act: 'call-finding', on, condition, confidence: sure };
+/** Findings that one goes by; what was called only in case changes nothing of what one does. */
+export const believed = ({ paper }: Scene): Scene['paper']['findings'] =>
+  paper.findings.filter(({ confidence }) => confidence !== justInCase);
+
+function* callRest(self: Self, on: string, kind: string): Doing {
+  const called = new Set(self.scene().paper.findings.flatMap((each) => (each.on === on ? [each.condition] : [])));
+  for (const condition of allFaultsOf(kind))
+    if (!called.has(condition)) yield { act: 'call-finding', on, condition, confidence: justInCase };
 }
 
 /** Looks at a part with the glass, and by lamp where it is too dark for that. */
-function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing {
+function* lookAtPart(part: SeenPart, first: Aid): Doing {
   let words = '';
   let { events }: Told = yield { act: 'look', part: part.id, aid: first };
   words += events.map((event) => event.words).join(' ');
@@ -79,8 +86,7 @@ function* lookAtPart(part: SeenPart, first: Aid, { calls }: Survey): Doing {
     ({ events } = (yield { act: 'look', part: part.id, aid: 'lamp' }) as Told);
     words += events.map((event) => event.words).join(' ');
   }
-  if (calls === 'everything') yield* callAll(part.id, part.kind);
-  else yield* callFrom(part.id, part.kind, words);
+  yield* callFrom(part.id, part.kind, words);
 }
 
 /** Asks everybody who answers from here everything that they answer. */
@@ -98,6 +104,7 @@ export function* askAll(self: Self): Doing {
 
 /** Goes round the stands, looks and calls. */
 export function* surveyScene(self: Self, survey: Survey): Doing {
+  const looked = new Map<string, string>();
   const isEnough = (): boolean => survey.stopsAfterFirst && self.scene().paper.findings.length > 0;
   for (const stand of survey.stands(self.scene())) {
     if (isEnough()) return;
@@ -106,10 +113,12 @@ export function* surveyScene(self: Self, survey: Survey): Doing {
     const atPremises = self.scene().parts.some(({ premises }) => premises === stand.near);
     for (const part of partsAt(self.scene(), stand).filter((each) => survey.sees(each, stand))) {
       if (isEnough()) return;
-      if (!self.dice.chance(survey.lapse)) yield* lookAtPart(part, atPremises ? 'eyes' : 'glass', survey);
+      looked.set(part.id, part.kind);
+      if (!self.dice.chance(survey.lapse)) yield* lookAtPart(part, atPremises ? 'eyes' : 'glass');
     }
     if (atPremises) yield* askAll(self);
   }
+  if (survey.calls === 'everything') for (const [id, kind] of looked) yield* callRest(self, id, kind);
 }
 
 /** Reads, wipes, self-tests every tool in every way that it can be checked, and calls what shows. */
@@ -124,7 +133,7 @@ export function* checkTools(self: Self): Doing {
 
 /** Whether something was called on a pole or what hangs on it. */
 export const isSuspect = (scene: Scene, pole: string | null): boolean =>
-  scene.paper.findings.some(({ on }) => {
+  believed(scene).some(({ on }) => {
     const part = scene.parts.find(({ id }) => id === on);
     if (part === undefined || part.premises !== null) return false;
     return part.pole === pole || part.pole === null;

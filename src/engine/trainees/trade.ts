@@ -46,6 +46,11 @@ export const meaningsOf = (kind: string, perceived: string): readonly Meaning[] 
   return (byKind.get(kind) ?? []).filter(({ words }) => lower.includes(words.toLowerCase()));
 };
 
+/** What the trade holds such a condition of such a part with, best first; nothing where it knows of none. */
+export const controlsAgainst = (kind: string, condition: string): readonly string[] =>
+  faultKinds.find(({ on, conditions, benign }) => !benign && on.includes(kind) && conditions.includes(condition))
+    ?.controls ?? [];
+
 /** Everything wrong that can be called on such a part, right or not. */
 export const allFaultsOf = (kind: string): readonly string[] =>
   conditionsFor(kind)

@@ -49,10 +49,12 @@ export interface PairReport {
   readonly habit: HabitId;
   readonly against: HabitId;
   readonly part: ScorePart['name'];
-  /** Should the part differ, or stay as it is. */
-  readonly expected: 'differs' | 'same';
+  /** Should the part differ, stay as it is, or at least not lie above the careful one's. */
+  readonly expected: 'differs' | 'same' | 'no-gain';
   readonly where: Where;
   readonly scenes: readonly string[];
+  /** Pairs of trainees of one scene in which both had something to judge. */
+  readonly compared: number;
   /** Share of pairs in which the habit scores above `against`, ties half; null where no scene can tell. */
   readonly auc: number | null;
   readonly low: number | null;
@@ -109,7 +111,7 @@ const areaOver = (
   [habit, against]: readonly [HabitId, HabitId],
   part: ScorePart['name'],
   scenes: readonly number[],
-): Pick<PairReport, 'auc' | 'low' | 'high'> => {
+): Pick<PairReport, 'compared' | 'auc' | 'low' | 'high'> => {
   let [won, pairs, n, m] = [0, 0, 0, 0];
   for (const scene of scenes) {
     const high = valuesOf(all, habit, part, scene);
@@ -121,10 +123,10 @@ const areaOver = (
     n += high.length;
     m += low.length;
   }
-  if (pairs === 0) return { auc: null, low: null, high: null };
+  if (pairs === 0) return { compared: 0, auc: null, low: null, high: null };
   const auc = won / pairs;
   const reach = z95 * rankAreaError(auc, n, m);
-  return { auc, low: Math.max(0, auc - reach), high: Math.min(1, auc + reach) };
+  return { compared: pairs, auc, low: Math.max(0, auc - reach), high: Math.min(1, auc + reach) };
 };
 
 const habitReport = (all: readonly Scored[], habit: HabitId): HabitReport => {
@@ -208,9 +210,10 @@ export const trial = (
       par: par?.(world) != null ? 'proven' : pars[scene] == null ? 'none' : 'careful',
     })),
     habits: habits.map(({ id }) => habitReport(scored, id)),
-    pairs: habits.flatMap(({ id, spoils, keeps }) => [
+    pairs: habits.flatMap(({ id, spoils, keeps, gainsNothingIn }) => [
       ...spoils.map(({ part, where }) => pair(id, part, where, 'differs')),
       ...keeps.map((part) => pair(id, part, 'anywhere', 'same')),
+      ...gainsNothingIn.map((part) => pair(id, part, 'anywhere', 'no-gain')),
     ]),
   };
 };
@@ -220,5 +223,8 @@ export const toldApart = 0.95;
 export const sameWithin = 0.1;
 
 /** Whether a pair came out as it should; true where no scene could tell. */
-export const isAsExpected = ({ expected, auc }: PairReport): boolean =>
-  auc === null || (expected === 'differs' ? auc >= toldApart : Math.abs(auc - 0.5) <= sameWithin);
+export const isAsExpected = ({ expected, auc }: PairReport): boolean => {
+  if (auc === null) return true;
+  if (expected === 'differs') return auc >= toldApart;
+  return auc >= 0.5 - sameWithin && (expected === 'no-gain' || auc <= 0.5 + sameWithin);
+};

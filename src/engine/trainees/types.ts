@@ -67,6 +67,7 @@ export const wheres = [
   'a-cause',
   'several-causes',
   'a-hidden-cause',
+  'a-fuse-to-put-back',
 ] as const;
 export type Where = (typeof wheres)[number];
 
@@ -84,5 +85,7 @@ export interface Habit {
   readonly spoils: readonly Spoilt[];
   /** Parts that it should leave as they are. */
   readonly keeps: readonly ScorePart['name'][];
+  /** Parts in which it should gain nothing over a careful one. */
+  readonly gainsNothingIn: readonly ScorePart['name'][];
   readonly does: (self: Self) => Doing;
 }

@@ -62,6 +62,8 @@ const derive = (world: World): readonly Where[] => {
   const isHidden = told.some((laid) => !seen.has(laid.fault.id) && from(laid).every(isElsewhere));
   const isFatal = causes.some(({ fault }) => faultKind(fault.kind).severity === 'fatal');
   const deadly = hazardsIn(world).filter((hazard) => hazard.potentiallyFatal && hazard.causes.length > 0);
+  const faulty = new Set(causes.map(({ on }) => world.parts.find(({ id }) => id === on)?.pole ?? null));
+  const isFuseOut = world.parts.some(({ pole, state }) => state.link === 'blown' && pole !== null && !faulty.has(pole));
   const inReach = deadly.length > 0 && (hasLift(world) || deadly.some(({ point }) => isFromGround(world, point)));
   return [
     'anywhere',
@@ -70,5 +72,6 @@ const derive = (world: World): readonly Where[] => {
     ...(causes.length > 0 ? (['a-cause'] as const) : []),
     ...(told.length > 1 ? (['several-causes'] as const) : []),
     ...(isHidden ? (['a-hidden-cause'] as const) : []),
+    ...(isFuseOut ? (['a-fuse-to-put-back'] as const) : []),
   ];
 };

@@ -28,6 +28,8 @@ const printed: Readonly<Record<Dimension, { readonly us: readonly string[]; read
   angle: { us: ['°'], metric: ['°'] },
   mass: { us: ['lb'], metric: ['kg', 'g'] },
   force: { us: ['lbf'], metric: ['kN', 'N'] },
+  moment: { us: ['ft·lbf'], metric: ['kN·m', 'N·m'] },
+  energy: { us: ['ft·lbf'], metric: ['kJ', 'J'] },
   arcEnergy: { us: ['cal/cm²'], metric: ['cal/cm²'] },
   percent: { us: ['%'], metric: ['%'] },
   dimensionless: { us: [], metric: [] },

@@ -44,6 +44,8 @@ export const dimensions = [
   'angle',
   'mass',
   'force',
+  'moment',
+  'energy',
   'arcEnergy',
   'percent',
   'dimensionless',
@@ -52,7 +54,7 @@ export const dimensions = [
 /** A dimension word. */
 export type Dimension = (typeof dimensions)[number];
 
-/** Units by dimension. Engine units: m, V, A, ohm, ohm m, F, W, VA, s, min (duration), Hz, m/s, C, lx, dB, rad, kg, N, cal/cm2, part of one. */
+/** Units by dimension. Engine units: m, V, A, ohm, ohm m, F, W, VA, s, min (duration), Hz, m/s, C, lx, dB, rad, kg, N, N m, J, cal/cm2, part of one. */
 export const unitTable: Readonly<Record<Dimension, DimensionEntry>> = {
   length: {
     called: 'a length',
@@ -214,6 +216,25 @@ export const unitTable: Readonly<Record<Dimension, DimensionEntry>> = {
       unit(1000, 'kN', 'kilonewton', 'kilonewtons'),
       unit(poundForce, 'lbf', 'lb', 'lbs', 'pound', 'pounds'),
       unit(9.80665, 'kgf'),
+    ],
+  },
+  moment: {
+    called: 'a bending moment',
+    example: '30000 ft·lbf or 40 kN·m',
+    units: [
+      unit(1, 'N·m', 'N m', 'Nm'),
+      unit(1000, 'kN·m', 'kN m', 'kNm'),
+      unit(foot * poundForce, 'ft·lbf', 'ft lbf', 'ft-lbf', 'ft-lb', 'lbf ft'),
+    ],
+  },
+  energy: {
+    called: 'an energy',
+    example: '300 J or 220 ft·lbf',
+    units: [
+      unit(1, 'J', 'joule', 'joules'),
+      unit(1000, 'kJ'),
+      unit(1e6, 'MJ'),
+      unit(foot * poundForce, 'ft·lbf', 'ft lbf', 'ft-lbf', 'ft-lb', 'lbf ft'),
     ],
   },
   arcEnergy: {

@@ -1,22 +1,14 @@
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { act } from '../../../src/engine/acts/act.ts';
 import { appendEntry, newLog, worldHash } from '../../../src/engine/acts/log.ts';
-import { parseLog } from '../../../src/engine/acts/logForm.ts';
-import { replay } from '../../../src/engine/acts/replay.ts';
 import type { Act, Log, Replay, Step } from '../../../src/engine/acts/types.ts';
 import type { Part, Score } from '../../../src/engine/score/types.ts';
 import type { World } from '../../../src/engine/world/types.ts';
+import { launchReplay } from '../../logs/committed.ts';
 import { start } from '../acts/scene.ts';
 
 /** One of the committed logs of Quarry Road, replayed. */
 export function committed(name: 'careful' | 'hasty' | 'stuck'): Replay {
-  const file = fileURLToPath(new URL(`../../logs/quarry-road-fog/${name}.json`, import.meta.url));
-  const parsed = parseLog(readFileSync(file, 'utf8'));
-  if (!parsed.ok) throw new Error(parsed.problems.join('\n'));
-  const result = replay(start(parsed.log.seed), parsed.log);
-  if (!result.ok) throw new Error(result.problem.words);
-  return result.replay;
+  return launchReplay('quarry-road-fog', name);
 }
 
 /** A replay with one more act that must be possible. */

@@ -1,20 +1,10 @@
 /** Ten thousand random drills over every launch scenario: each is scored, none throws, none has a part outside 0 to 1. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { parse } from '../../../src/engine/scenario/parse.ts';
 import { score } from '../../../src/engine/score/score.ts';
-import { build } from '../../../src/engine/world/build.ts';
+import { launchIds, launchWorld } from '../../logs/committed.ts';
 import { randomDrill, wellFormed } from './randomDrill.ts';
 
-const folder = fileURLToPath(new URL('../../../scenarios/', import.meta.url));
-const worlds = readdirSync(folder)
-  .filter((name) => name.endsWith('.yaml'))
-  .map((name) => {
-    const parsed = parse(readFileSync(`${folder}${name}`, 'utf8'), name);
-    if (!parsed.ok) throw new Error(`${name} cannot be read`);
-    return build(parsed.scenario, parsed.hash, 1);
-  });
+const worlds = launchIds.map((id) => launchWorld(id));
 
 it('10,000 random drills are scored', () => {
   const bad: string[] = [];

@@ -79,6 +79,7 @@ it('a pair is as expected from an area of 0.95 where it should differ, and near 
       expected,
       where: 'anywhere',
       scenes: [],
+      compared: auc === null ? 0 : 9,
       auc,
       low: null,
       high: null,
