@@ -18,6 +18,14 @@ const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
 const namedBy = (score: Score, cause: string): readonly string[] =>
   score.findings.filter((each) => each.outcome === 'hit' && each.cause === cause).map(({ finding }) => finding);
 
+const onSheet = (worked: number, all: number): readonly string[] => {
+  if (all === 0) return [];
+  if (all === 1) return worked === 1 ? ['The one cause stood on the sheet with a control that works against it.'] : [];
+  const [every, none] = all === 2 ? ['Both', 'Neither'] : [`All ${all}`, 'None'];
+  const some = worked === all ? `${every} causes` : `${worked === 0 ? none : worked} of the ${all} causes`;
+  return [`${some} stood on the sheet with a control that works against ${worked > 1 ? 'them' : 'it'}.`];
+};
+
 /** Lines on the briefing, one sentence each. */
 export const briefingLines = (replay: Replay, score: Score): readonly string[] => {
   const { briefings, plans } = replay.end.paper;
@@ -35,7 +43,7 @@ export const briefingLines = (replay: Replay, score: Score): readonly string[] =
   const without = planned.filter(({ works }) => !works);
   return [
     `Held at minute ${last.minute}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map((topic) => topicWords[topic]).join(', ')}`}.`,
-    `Of ${score.causes.length === 1 ? 'one cause' : `${score.causes.length} causes`} of hazards, ${planned.length - without.length} stood on the sheet with a control that works against it.`,
+    ...onSheet(planned.length - without.length, planned.length),
     ...without.map(
       ({ cause, mine }) =>
         `${mine.length === 0 ? 'No control planned for' : 'What was planned does not hold'}: ${faultKind(cause.kind).name} (${nameOf(replay.start, cause.on)}).`,

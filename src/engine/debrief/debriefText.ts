@@ -1,4 +1,5 @@
 /** A debrief as plain text, for the command line and for print. */
+import { sameSigns, signLine } from './hazardCards.ts';
 import { laneWords } from './orderPicture.ts';
 import type { Debrief } from './types.ts';
 import { capital } from './words.ts';
@@ -15,17 +16,17 @@ export const debriefText = (debrief: Debrief): string =>
     ...section('Take along', [debrief.takeAlong]),
     ...section(
       'Hazards',
-      debrief.hazards.flatMap(({ title, part, found, when, couldBeSeen, wouldDo, controls }) => [
+      debrief.hazards.flatMap(({ title, part, found, when, places, wouldDo, controls }) => [
         `${found ? '[found] ' : '[missed]'} ${capital(title)} (${part}). ${when}`,
         ...wouldDo.map((line) => `    ${line}`),
-        ...(found ? [] : couldBeSeen.slice(0, 4).map((line) => `    ${line}`)),
+        ...(found ? [] : sameSigns(places).map((same) => `    ${signLine(same)}`)),
         ...controls.map((line) => `    ${line}`),
       ]),
     ),
     ...section(
       'Exposures',
       debrief.exposures.flatMap(({ minute, severity, title, lines }) => [
-        `Minute ${minute}, ${severity}: ${title}.`,
+        `From minute ${minute}, ${severity}: ${title}.`,
         ...lines.map((line) => `    ${line}`),
       ]),
     ),
@@ -44,7 +45,10 @@ export const debriefText = (debrief: Debrief): string =>
       'Timeline',
       debrief.timeline.map(({ minute, words }) => `${String(minute).padStart(4)} min  ${words}`),
     ),
-    ...section('Numbers', debrief.numbers),
+    ...section(
+      'Numbers',
+      debrief.numbers.flatMap(({ part, lines }) => [capital(part), ...lines.map((line) => `    ${line}`)]),
+    ),
     '',
     debrief.judgedBy,
     debrief.caution,

@@ -1,18 +1,20 @@
 /** Score and replay as a debrief: verdict and reasons, what went well, the one thing to take along, then all there is to explore. */
 import type { Replay } from '../acts/types.ts';
+import { controlKind } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { JudgedExposure, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { briefingLines } from './briefing.ts';
 import { caution } from './caution.ts';
+import { exposureCards } from './exposureCards.ts';
 import { hazardCards } from './hazardCards.ts';
 import { jobLines } from './jobSteps.ts';
-import { confidenceLines, numbersOf } from './numbers.ts';
+import { numbersOf } from './numbers.ts';
 import { orderPicture } from './orderPicture.ts';
 import { quantitiesText } from './quantities.ts';
 import { timelineOf } from './timeline.ts';
 import type { Debrief, HazardCard } from './types.ts';
-import { capital, lackingWords, mechanismWords, nameOf, placeOf, sentence } from './words.ts';
+import { capital, metWords, nameOf, placeOf, sentence } from './words.ts';
 
 const verdictWords: Readonly<Record<Score['verdict'], string>> = {
   pass: 'Passed',
@@ -20,19 +22,26 @@ const verdictWords: Readonly<Record<Score['verdict'], string>> = {
   fail: 'Not passed',
 };
 
+const controlWords = (id: string): string => {
+  const { name } = controlKind(id);
+  return name.slice(0, 1).toLowerCase() + name.slice(1);
+};
+
 const didWell = (score: Score): readonly string[] => {
   const found = score.causes.filter((cause) => cause.found);
   const held = score.controls.filter(({ worked, planned }) => worked && planned);
   const isWorked = score.controls.some(({ worked }) => worked);
-  const left = score.lookAlikes.filter(({ called }) => !called);
+  const left = score.lookAlikes.filter(({ called, perceived }) => !called && perceived);
   const [all, some] = [score.causes.length, found.length];
   return [
     ...(some > 0
       ? [
-          `You found ${all === 1 ? 'the one cause' : `${some === all ? `all ${all}` : `${some} of ${all}`} causes`} of hazards.`,
+          `You found ${all === 1 ? 'the one cause' : `${some < all ? `${some} of ${all}` : all === 2 ? 'both' : `all ${all}`} causes`} of hazards.`,
         ]
       : []),
-    ...(held.length > 0 ? [`${held.length === 1 ? 'One control' : `${held.length} controls`} held as planned.`] : []),
+    ...(held.length > 0
+      ? [`Held as planned: ${[...new Set(held.map(({ control }) => controlWords(control)))].join('; ')}.`]
+      : []),
     ...(score.exposures.length === 0 && (isWorked || score.end === 'handed-over')
       ? ['Nobody came in reach of a hazard that was not controlled.']
       : []),
@@ -43,8 +52,14 @@ const didWell = (score: Score): readonly string[] => {
   ];
 };
 
-const exposureTitle = (replay: Replay, { hazard, mechanism, part }: JudgedExposure): string =>
-  `${mechanismWords[mechanism]}, ${placeOf(replay.start, hazard, part)}`;
+const happenedWords = (
+  replay: Replay,
+  { hazard, mechanism, part, minute, quantities }: JudgedExposure,
+  system: UnitSystem,
+): string => {
+  const numbers = quantities.length === 0 ? '' : ` (${quantitiesText(quantities, system)})`;
+  return `At minute ${minute}: ${metWords(mechanism, placeOf(replay.start, hazard, part))}${numbers}.`;
+};
 
 /** Worst first: what could have killed, then what came first. */
 const worstExposure = ({ exposures }: Score): JudgedExposure | undefined =>
@@ -57,7 +72,7 @@ const takeAlong = (replay: Replay, score: Score, cards: readonly HazardCard[], s
   const worst = worstExposure(score);
   if (worst !== undefined) {
     const cause = score.causes.find(({ cause: id }) => worst.causes.includes(id));
-    const happened = `At minute ${worst.minute}: ${exposureTitle(replay, worst)} (${quantitiesText(worst.quantities, system)}).`;
+    const happened = happenedWords(replay, worst, system);
     return cause === undefined ? happened : `${happened} ${faultKind(cause.kind).harm}`;
   }
   const missed = cards.find(({ found }) => !found);
@@ -65,23 +80,13 @@ const takeAlong = (replay: Replay, score: Score, cards: readonly HazardCard[], s
   return 'Survey first, keep every source apart, test, ground, and only then work.';
 };
 
-const knownWords = ({ causes, known }: JudgedExposure): string => {
-  if (causes.length === 0) return 'No fault is needed for it: the work itself brings it.';
-  return known
-    ? 'You had perceived signs of its causes before.'
-    : 'You had not perceived signs of all its causes before.';
+const leftWords = ({ called, perceived }: Score['lookAlikes'][number]): string => {
+  if (called) return 'you called something that was not there';
+  return perceived ? 'you let it be' : 'you did not come upon it';
 };
 
-const exposureLines = (exposure: JudgedExposure, system: UnitSystem): readonly string[] => [
-  ...(exposure.quantities.length > 0 ? [`Credible worst: ${quantitiesText(exposure.quantities, system)}.`] : []),
-  ...(exposure.now.length > 0 ? [`As it stood then: ${quantitiesText(exposure.now, system)}.`] : []),
-  ...(exposure.failed.length > 0 ? [`Missing: ${exposure.failed.map(lackingWords).join(', ')}.`] : []),
-  `Limit: ${exposure.limit} (${exposure.source}).`,
-  knownWords(exposure),
-];
-
-const lookAlikeLine = (replay: Replay, { kind, on, called, tellApart }: Score['lookAlikes'][number]): string =>
-  `${capital(faultKind(kind).name)} (${nameOf(replay.start, on)}): ${called ? 'you called something that was not there' : 'you let it be'}. ${sentence(tellApart)}`;
+const lookAlikeLine = (replay: Replay, each: Score['lookAlikes'][number]): string =>
+  `${capital(faultKind(each.kind).name)} (${nameOf(replay.start, each.on)}): ${leftWords(each)}. ${sentence(each.tellApart)}`;
 
 const judgedBy = ({ weights }: Score): string => {
   const changed = Object.entries(weights.changed).map(([id, value]) => `${id.replaceAll('-', ' ')} ${value}`);
@@ -101,12 +106,7 @@ export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us')
     takeAlong: takeAlong(replay, score, hazards, system),
     timeline: timelineOf(replay, score),
     hazards,
-    exposures: score.exposures.map((exposure) => ({
-      minute: exposure.minute,
-      severity: exposure.severity,
-      title: exposureTitle(replay, exposure),
-      lines: exposureLines(exposure, system),
-    })),
+    exposures: exposureCards(replay, score, system),
     lookAlikes: score.lookAlikes.map((each) => lookAlikeLine(replay, each)),
     order: orderPicture(replay, score),
     briefing: briefingLines(replay, score),
@@ -116,7 +116,7 @@ export const explain = (replay: Replay, score: Score, system: UnitSystem = 'us')
       value,
       says: name === 'recognition' && score.confidence !== null ? [...says, ...score.confidence.says] : says,
     })),
-    numbers: [...numbersOf(score.parts), ...confidenceLines(score)],
+    numbers: numbersOf(score),
     judgedBy: judgedBy(score),
     caution,
   };

@@ -7,11 +7,11 @@ import type { Hazard } from '../hazards/types.ts';
 import type { JudgedCause, Score } from '../score/types.ts';
 import { aids } from '../senses/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
-import { standById } from '../world/edit.ts';
+import { personById, standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { quantitiesText } from './quantities.ts';
 import type { HazardCard, Place } from './types.ts';
-import { capital, nameOf, placeOf, sentence } from './words.ts';
+import { capital, nameOf, placeOf, sentence, withThe } from './words.ts';
 
 /** Aids from the simplest that tells most to the one that tells least. */
 const aidWords: Readonly<Record<string, string>> = {
@@ -44,10 +44,12 @@ export const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
   return [...byStand.values()].sort((a, b) => rank(a.aid) - rank(b.aid) || (a.stand < b.stand ? -1 : 1));
 };
 
+const howWords = (aid: string): string => aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
+
 /** Where and by what a sign is made out. */
 export const whereWords = (world: World, { stand, aid }: Vantage): string => {
   const where = standById(world, stand)?.name;
-  const how = aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
+  const how = howWords(aid);
   return capital(where === undefined ? how : `${where}, ${how}`);
 };
 
@@ -56,9 +58,35 @@ const placeWords = (world: World, vantage: Vantage): string =>
 
 const goThere = (world: World, vantage: Vantage): Place => ({
   stand: standById(world, vantage.stand)?.id ?? null,
+  from: standById(world, vantage.stand)?.name ?? null,
   aid: aids.find((aid) => aid === vantage.aid) ?? null,
+  how: howWords(vantage.aid),
+  sign: vantage.sign,
   words: placeWords(world, vantage),
 });
+
+/** A sign told alike from several places by the same aid, once. */
+export const sameSigns = (places: readonly Place[]): readonly (readonly Place[])[] => {
+  const groups = new Map<string, Place[]>();
+  for (const place of places) {
+    const key = `${place.how} ${place.sign}`;
+    groups.set(key, [...(groups.get(key) ?? []), place]);
+  }
+  return [...groups.values()];
+};
+
+/** As many are named of places that tell the same. */
+const mostPlaces = 4;
+
+/** 'By eye: “…”; from the field side, pole QR-14; the road side, pole QR-14.' */
+export const signLine = (places: readonly Place[]): string => {
+  const [first] = places;
+  if (first === undefined) return '';
+  const from = places.flatMap(({ from: stand }) => stand ?? []);
+  const more = from.length - mostPlaces;
+  const some = more > 1 ? `${from.slice(0, mostPlaces).join('; ')}; and ${more} more places` : from.join('; ');
+  return `${capital(first.how)}: \u201c${first.sign}\u201d${from.length === 0 ? '' : `, from: ${some}`}`;
+};
 
 const meetingWords: Readonly<Record<Mechanism, string>> = {
   contact: 'Touching',
@@ -87,10 +115,19 @@ export const worstOfEach = (hazards: readonly Hazard[], on: string): readonly Ha
   return [...worst.values()].sort((a, b) => Number(b.potentiallyFatal) - Number(a.potentiallyFatal));
 };
 
+const lower = (text: string): string => text.replace(/^[A-Z]/, (first) => first.toLowerCase());
+
 /** What meets whom, and how much of it. */
 export const hazardWords = (world: World, hazard: Hazard, system: UnitSystem): string => {
   const { id, mechanism, part, words, quantities } = hazard;
-  const what = `${meetingWords[mechanism]} the ${placeOf(world, id, part)}: ${words.replace(/\.$/, '').replace(/^[A-Z]/, (first) => first.toLowerCase())}`;
+  const plain = words.replace(/\.$/, '');
+  const at = placeOf(world, id, part);
+  const what =
+    part === 'site'
+      ? plain
+      : personById(world, part) !== null
+        ? `${at}: ${lower(plain)}`
+        : `${meetingWords[mechanism]} ${withThe(at)}: ${lower(plain)}`;
   return sentence(quantities.length === 0 ? what : `${what} (${quantitiesText(quantities, system)})`);
 };
 
@@ -129,7 +166,10 @@ const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSyst
     on: cause.on,
     couldBeSeen: best(cause.perceivableFrom).map((vantage) => placeWords(world, vantage)),
     places: best(cause.perceivableFrom).map((vantage) => goThere(world, vantage)),
-    wouldDo: [kind.harm, ...worstOfEach(hazards, cause.on).map((hazard) => hazardWords(world, hazard, system))],
+    wouldDo: [
+      ...(hazards.some(({ words }) => words === kind.harm) ? [] : [kind.harm]),
+      ...worstOfEach(hazards, cause.on).map((hazard) => hazardWords(world, hazard, system)),
+    ],
     controls: controlWords(kind, new Set(held.map(({ control }) => control))),
     rule: kind.source,
   };

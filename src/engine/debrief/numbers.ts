@@ -1,89 +1,80 @@
-/** The numbers of the five parts, each with its name and unit. */
-import type { Part, Score } from '../score/types.ts';
+/** The numbers of the five parts in lines: counts always, beside each rate its count and 95 % interval, times and customer-minutes. */
+import type { Confidence, Part, Score } from '../score/types.ts';
 import { format, formatNumber } from '../units/formatQuantity.ts';
+import type { NumberLines } from './types.ts';
 
-type Form = (value: number) => string;
-const count: Form = (value) => formatNumber(value);
-const index: Form = (value) => formatNumber(value);
-const share: Form = (value) => `${formatNumber(100 * value)} %`;
-const minutes: Form = (value) => format(value, 'duration', 'metric');
-const customerMinutes: Form = (value) => `${formatNumber(value, 6)} customer-minutes`;
+type Numbers = Part['numbers'];
 
-/** By part, in the order in which they are shown. */
-const labels: Readonly<Record<Part['name'], Readonly<Record<string, readonly [label: string, form: Form]>>>> = {
-  recognition: {
-    hits: ['causes found', count],
-    misses: ['causes missed', count],
-    missesFatal: ['of these causes that can kill', count],
-    missesOther: ['of these lesser ones', count],
-    falseCalls: ['calls of what was not there', count],
-    lookAlikes: ['look-alikes', count],
-    lookAlikesCalled: ['look-alikes called', count],
-    lookAlikesLetBe: ['look-alikes let be', count],
-    strayCalls: ['calls of what was neither cause nor look-alike', count],
-    hitRateLow: ['share of causes found, 95 % interval from', share],
-    hitRateHigh: ['share of causes found, 95 % interval to', share],
-    falseCallRateLow: ['share of look-alikes called, 95 % interval from', share],
-    falseCallRateHigh: ['share of look-alikes called, 95 % interval to', share],
-    sensitivity: ['sensitivity d\u2032', index],
-    criterion: ['bias c (below 0: calls readily)', index],
-    lookedNotCalled: ['missed with a sign perceived', count],
-    lookedInVain: ['missed after a look that could not tell', count],
-    neverLooked: ['missed without a look', count],
-  },
-  order: {
-    coverage: ['share of causes perceived before hands-on', share],
-    causesPerceived: ['causes perceived before hands-on', count],
-    causesToPerceive: ['causes that could be', count],
-    partsLookedOver: ['parts looked over before hands-on', count],
-    partsInScene: ['parts in the scene', count],
-    handsOnActs: ['hands-on acts', count],
-    causesMet: ['causes whose hazards an act came near', count],
-    causesMetTooEarly: ['of these before they were known', count],
-    exposingActs: ['acts that exposed somebody', count],
-    exposingBeforeKnown: ['of these before their causes were known', count],
-    minuteOfFirstHandsOn: ['first hands-on act after', minutes],
-  },
-  control: {
-    hazardsMet: ['hazards met', count],
-    held: ['held by a control', count],
-    planned: ['controls that held and had been planned', count],
-    improvised: ['controls that held and had not', count],
-    overControls: ['covers and supports that held nothing', count],
-    overControlMinutes: ['time that they took', minutes],
-  },
-  exposure: {
-    exposures: ['exposures', count],
-    potentiallyFatal: ['that could have been fatal', count],
-  },
-  service: {
-    minutes: ['time taken', minutes],
-    customerMinutes: ['without service', customerMinutes],
-    customersOut: ['customers without service at the end', count],
-    restored: ['customers restored', count],
-    par: ['proven par', minutes],
-    parCustomerMinutes: ['proven par without service', customerMinutes],
-  },
+const percent = (share: number): string => `${formatNumber(100 * share, 2)} %`;
+const minutes = (value: number): string => format(value, 'duration', 'metric');
+const customerMinutes = (value: number): string => `${formatNumber(value, 6)} customer-minutes`;
+const index = (value: number): string => formatNumber(value, 2);
+
+/** '4 of 6 (67 %; 95 % interval 30 % to 90 %)'; without trials the count alone. */
+const rate = (hits: number, trials: number, low: number | null, high: number | null): string =>
+  trials === 0 || low === null || high === null
+    ? `${hits} of ${trials}`
+    : `${hits} of ${trials} (${percent(hits / trials)}; 95 % interval ${percent(low)} to ${percent(high)})`;
+
+type Tell = (n: (name: string) => number, maybe: (name: string) => number | null) => readonly string[];
+
+const tell: Readonly<Record<Part['name'], Tell>> = {
+  recognition: (n, maybe) => [
+    `Causes found: ${rate(n('hits'), n('hits') + n('misses'), maybe('hitRateLow'), maybe('hitRateHigh'))}`,
+    `Causes missed: ${n('misses')}, of these ${n('missesFatal')} that can kill and ${n('missesOther')} lesser`,
+    `Missed with a sign perceived ${n('lookedNotCalled')}, after a look that could not tell ${n('lookedInVain')}, without a look ${n('neverLooked')}`,
+    `Look-alikes called: ${rate(n('lookAlikesCalled'), n('lookAlikes'), maybe('falseCallRateLow'), maybe('falseCallRateHigh'))}`,
+    `Look-alikes let be: ${n('lookAlikesLetBe')}, of these ${n('lookAlikesNotMet')} never come upon`,
+    `Calls of what was not there: ${n('falseCalls')}, of these ${n('strayCalls')} on neither cause nor look-alike`,
+    `Sensitivity d\u2032 ${index(n('sensitivity'))}, bias c ${index(n('criterion'))} (below 0: calls readily); rough with so few things`,
+  ],
+  order: (n, maybe) => [
+    `Causes perceived before hands-on: ${rate(n('causesPerceived'), n('causesToPerceive'), maybe('coverageLow'), maybe('coverageHigh'))}`,
+    `Parts looked over before hands-on: ${n('partsLookedOver')} of ${n('partsInScene')}`,
+    `Hands-on acts: ${n('handsOnActs')}${firstAfter(maybe('minuteOfFirstHandsOn'))}`,
+    `Causes whose hazards an act came near: ${n('causesMet')}, of these ${n('causesMetTooEarly')} not known by then`,
+    `Acts that exposed somebody: ${n('exposingActs')}, of these ${n('exposingBeforeKnown')} before the causes were known`,
+  ],
+  control: (n, maybe) => [
+    `Hazards met and held at that moment: ${rate(n('held'), n('hazardsMet'), maybe('heldLow'), maybe('heldHigh'))}`,
+    `Controls that held: ${n('planned')} planned, ${n('improvised')} improvised`,
+    `Of these by elimination ${n('elimination')}, substitution ${n('substitution')}, engineering ${n('engineering')}, rules and warnings ${n('administrative')}, what one wears ${n('ppe')}`,
+    `Covers and supports that held nothing: ${n('overControls')}${n('overControls') > 0 ? `, which took ${minutes(n('overControlMinutes'))}` : ''}`,
+  ],
+  exposure: (n) => [`Exposures: ${n('exposures')}, of these ${n('potentiallyFatal')} that could have been fatal`],
+  service: (n, maybe) => [
+    `Time taken: ${minutes(n('minutes'))}${maybe('par') === null ? '; no par is proven' : beside(maybe('par'), minutes)}`,
+    `Without service: ${customerMinutes(n('customerMinutes'))}${beside(maybe('parCustomerMinutes'), customerMinutes)}`,
+    `Customers restored: ${n('restored')}; without service at the end: ${n('customersOut')}`,
+  ],
 };
 
-/** One line a number, 'order: hands-on acts 4'; numbers that do not apply are left out. */
-export const numbersOf = (parts: readonly Part[]): readonly string[] =>
-  parts.flatMap(({ name, numbers }) =>
-    Object.entries(numbers).flatMap(([key, value]) => {
-      const entry = labels[name][key];
-      if (entry === undefined) throw new Error(`no words for the number ${key} of ${name}`);
-      const [label, form] = entry;
-      return value === null ? [] : [`${name}: ${label} ${form(value)}`];
-    }),
-  );
+const firstAfter = (minute: number | null): string => (minute === null ? '' : `, the first after ${minutes(minute)}`);
 
-/** Stated confidence in numbers: the Brier score and its parts after Murphy; nothing where none was stated. */
-export const confidenceLines = ({ confidence }: Score): readonly string[] => {
-  if (confidence === null) return [];
-  const { asked, right, meanSure, score, reliability, resolution, uncertainty } = confidence;
+const beside = (par: number | null, form: (value: number) => string): string =>
+  par === null ? '' : ` (proven par ${form(par)})`;
+
+const linesOf = (name: Part['name'], numbers: Numbers): readonly string[] => {
+  const maybe = (key: string): number | null => {
+    const value = numbers[key];
+    if (value === undefined) throw new Error(`${name} has no number ${key}`);
+    return value;
+  };
+  return tell[name]((key) => maybe(key) ?? 0, maybe);
+};
+
+/** Stated confidence in numbers: the Brier score and its parts after Murphy. */
+const confidenceLines = (confidence: Confidence): readonly string[] => {
+  const { asked, right, rightLow, rightHigh, meanSure, score, reliability, resolution, uncertainty } = confidence;
   return [
-    `confidence: calls with one ${count(asked)}, of these right ${count(right)}`,
-    `confidence: mean ${share(meanSure)}`,
-    `confidence: Brier score ${index(score)} = reliability ${index(reliability)} \u2212 resolution ${index(resolution)} + uncertainty ${index(uncertainty)}`,
+    `Calls with one that were right: ${rate(right, asked, rightLow, rightHigh)}`,
+    `Mean confidence stated: ${percent(meanSure)}`,
+    `Brier score ${index(score)} (0 is best) = reliability ${index(reliability)} \u2212 resolution ${index(resolution)} + uncertainty ${index(uncertainty)}`,
   ];
 };
+
+/** Lines by part, and those of the confidence where some was stated. */
+export const numbersOf = ({ parts, confidence }: Pick<Score, 'parts' | 'confidence'>): readonly NumberLines[] => [
+  ...parts.map(({ name, numbers }) => ({ part: name, lines: linesOf(name, numbers) })),
+  ...(confidence === null ? [] : [{ part: 'confidence', lines: confidenceLines(confidence) }]),
+];

@@ -67,7 +67,9 @@ const phrases: Readonly<Record<string, Phrase>> = {
   height: (value) => `${value} up`,
   'height of the pole': (value) => `a pole of ${value}`,
   mass: (value) => `a mass of ${value}`,
-  'incident energy at the face, estimate': (value) => `about ${value} at the face`,
+  'incident energy at the face, estimate': (value) =>
+    `${value.startsWith('under') ? value : `about ${value}`} at the face`,
+  'energy of a tool of 1 kg': (value, _, system) => `a tool of ${format(1, 'mass', system, 2)} arrives with ${value}`,
   'arc drawn, estimate': (value) => `an arc of about ${value}`,
   'class of the rule’s table at 0.38 m': (value, _, system) =>
     `${value} by the rule’s table at ${format(TABLE_DISTANCE, 'length', system, 2)}`,

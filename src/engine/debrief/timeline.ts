@@ -1,14 +1,15 @@
 /** What happened, minute by minute: acts in words, findings, exposures, what others did. */
+import { endWords } from '../acts/pointWords.ts';
 import type { Act, Replay, Step } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { condition } from '../catalogue/conditions.ts';
 import { controlKind } from '../catalogue/controls.ts';
 import { repairKind } from '../catalogue/repairs.ts';
 import type { Score } from '../score/types.ts';
-import { partById, personById, standById } from '../world/edit.ts';
+import { findPart, partById, personById, standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import type { TimelineRow } from './types.ts';
-import { nameOf, placeOf } from './words.ts';
+import { metWords, nameOf, placeOf, withThe } from './words.ts';
 
 const aids = { eyes: 'by eye', lamp: 'by lamp', glass: 'with the glass' } as const;
 const checks = {
@@ -62,8 +63,8 @@ const wordsIn = (world: World): Words => {
   const name = (id: string): string => nameOf(world, id);
   const person = (id: string): string => personById(world, id)?.name ?? id;
   const point = (id: string): string => {
-    const [part = id, terminal = ''] = id.split('/');
-    return `${name(part)} (${terminal})`;
+    const [part = id] = id.split('/');
+    return findPart(world, part) === null ? id : `${endWords(world, id)} of ${withThe(name(part))}`;
   };
   return {
     acknowledge: () => 'took the call',
@@ -139,7 +140,7 @@ export const timelineOf = (replay: Replay, score: Score): readonly TimelineRow[]
         .map(({ hazard, part, mechanism, potentiallyFatal }) =>
           row(
             'exposure',
-            `exposure: ${mechanism}, ${placeOf(step.before, hazard, part)}${potentiallyFatal ? ', could have been fatal' : ''}`,
+            `exposure: ${metWords(mechanism, placeOf(step.before, hazard, part))}${potentiallyFatal ? '; could have been fatal' : ''}`,
             from,
           ),
         ),

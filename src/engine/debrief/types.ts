@@ -13,7 +13,13 @@ export interface TimelineRow {
 export interface Place {
   /** Null: it is told by a tool, a question or a test, not from a stand. */
   readonly stand: string | null;
+  /** Words for the stand. */
+  readonly from: string | null;
   readonly aid: 'eyes' | 'lamp' | 'glass' | null;
+  /** Words for the aid, the test or the question. */
+  readonly how: string;
+  readonly sign: string;
+  /** All of it in one line. */
   readonly words: string;
 }
 
@@ -55,6 +61,22 @@ export interface HazardCard {
   readonly rule: string;
 }
 
+/** Exposures of one kind that lacked the same. */
+export interface ExposureCard {
+  /** Of the first of them. */
+  readonly minute: number;
+  readonly count: number;
+  readonly severity: Severity;
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** The numbers of one part. */
+export interface NumberLines {
+  readonly part: string;
+  readonly lines: readonly string[];
+}
+
 export interface Debrief {
   readonly title: string;
   readonly verdict: Score['verdict'];
@@ -64,19 +86,14 @@ export interface Debrief {
   readonly takeAlong: string;
   readonly timeline: readonly TimelineRow[];
   readonly hazards: readonly HazardCard[];
-  readonly exposures: readonly {
-    readonly minute: number;
-    readonly severity: Severity;
-    readonly title: string;
-    readonly lines: readonly string[];
-  }[];
+  readonly exposures: readonly ExposureCard[];
   readonly lookAlikes: readonly string[];
   readonly order: OrderPicture;
   readonly briefing: readonly string[];
   /** The usual steps of the job and when each was done. */
   readonly job: readonly string[];
   readonly parts: readonly { readonly name: string; readonly value: number | null; readonly says: readonly string[] }[];
-  readonly numbers: readonly string[];
+  readonly numbers: readonly NumberLines[];
   /** Which weights it was judged by. */
   readonly judgedBy: string;
   readonly caution: string;

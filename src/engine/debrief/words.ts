@@ -7,12 +7,17 @@ import type { World } from '../world/types.ts';
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
-/** Name of a part or tool; the id itself for anything else. 'pole, pole QR-14' is said once. */
+const others: Readonly<Record<string, string>> = { site: 'the place itself', ticket: 'the ticket' };
+
+/** Name of a part, tool or person; the id itself for anything else. 'pole, pole QR-14' is said once. */
 export const nameOf = (world: World, id: string): string =>
-  (findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? id).replace(
+  (findPart(world, id)?.name ?? toolById(world, id)?.name ?? personById(world, id)?.name ?? others[id] ?? id).replace(
     /^(\w+), \1 /,
     '$1 ',
   );
+
+/** 'the fused cutout, pole QR-13'; a name that needs no article keeps none. */
+export const withThe = (name: string): string => (/^(the|a|an|pole) /.test(name) ? name : `the ${name}`);
 
 /** The text as a sentence: a capital and a full stop. */
 export const sentence = (text: string): string => `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
@@ -29,9 +34,27 @@ export const mechanismWords: Readonly<Record<Mechanism, string>> = {
   step: 'a voltage across the ground between the feet',
   drop: 'a conductor that can come down',
   fall: 'a fall from height',
-  'struck-by': 'something that moves',
+  'struck-by': 'something that moves or falls',
   lightning: 'lightning',
   'barrier-loss': 'a barrier that does not hold',
+};
+
+/** An exposure in a few words: how, and at what; the place itself goes without saying. */
+export const metWords = (mechanism: Mechanism, place: string): string => {
+  const at = withThe(place);
+  if (at === others.site) return mechanismWords[mechanism];
+  const told: Readonly<Record<Mechanism, string>> = {
+    contact: `${mechanismWords.contact} from ${at}`,
+    approach: `${mechanismWords.approach} of ${at}`,
+    flash: `${mechanismWords.flash} at ${at}`,
+    step: `${mechanismWords.step}, near ${at}`,
+    drop: `${mechanismWords.drop}: ${at}`,
+    fall: `${mechanismWords.fall}, ${at}`,
+    'struck-by': `${mechanismWords['struck-by']}: ${at}`,
+    lightning: mechanismWords.lightning,
+    'barrier-loss': `${mechanismWords['barrier-loss']}: ${at}`,
+  };
+  return told[mechanism];
 };
 
 /** What a control lacked, after 'Missing:'. */
@@ -95,5 +118,5 @@ export const placeOf = (world: World, hazard: string, part: string): string => {
   const [, terminal] = hazard.split('/');
   const known = findPart(world, part);
   const bare = terminal !== undefined && known !== null && bareTerminals(known).includes(terminal);
-  return bare ? `${pointName(known.kind, terminal)} of the ${nameOf(world, part)}` : nameOf(world, part);
+  return bare ? `${pointName(known.kind, terminal)} of ${withThe(nameOf(world, part))}` : nameOf(world, part);
 };

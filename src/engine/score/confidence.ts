@@ -1,6 +1,7 @@
 /** How well stated confidence fitted: findings called with a confidence, right or not, by the Brier score (standards/brier.ts). */
 import type { Replay } from '../acts/types.ts';
 import { brier } from '../standards/brier.ts';
+import { wilsonInterval } from '../standards/wilson.ts';
 import type { Confidence, JudgedFinding } from './types.ts';
 
 /** Null where no finding was called with a confidence. A call that nothing could tell is neither right nor wrong. */
@@ -13,10 +14,13 @@ export const judgeConfidence = (replay: Replay, findings: readonly JudgedFinding
   const parts = brier(judgements);
   if (parts === null) return null;
   const right = judgements.filter((each) => each.right).length;
+  const { lower, upper } = wilsonInterval(right, judgements.length);
   const meanSure = judgements.reduce((sum, { sure }) => sum + sure, 0) / judgements.length;
   return {
     asked: judgements.length,
     right,
+    rightLow: lower,
+    rightHigh: upper,
     meanSure,
     ...parts,
     says: [confidenceWords(judgements.length, right, meanSure)],

@@ -8,7 +8,9 @@
 
 import type { Replay } from '../acts/types.ts';
 import { controlKind } from '../catalogue/controls.ts';
+import type { ControlKind } from '../catalogue/types.ts';
 import type { Reach } from '../hazards/types.ts';
+import { rateInterval } from '../standards/wilson.ts';
 import type { World } from '../world/types.ts';
 import { type Contact, met } from './contacts.ts';
 import { type Measure, type Moment, withoutAll } from './measures.ts';
@@ -104,6 +106,9 @@ export const judgeControls = (
   return [...first.values()];
 };
 
+/** From the top of the hierarchy down. */
+const controlLevels = ['elimination', 'substitution', 'engineering', 'administrative', 'ppe'] as const;
+
 /** Acts that lay a control which may turn out to have held nothing. */
 const laying = { cover: 'cover-up', support: 'support-conductor' } as const;
 
@@ -138,29 +143,56 @@ export const controlPart = (
     const mine = controls.filter((control) => control.hazard === hazard);
     return { worth: worthOf(mine, weights), precaution: mine.every(({ worked, precaution }) => worked && precaution) };
   });
+  const working = controls.filter(({ worked }) => worked);
+  const levels = controlLevels.map((level) => [level, working.filter((each) => each.level === level).length] as const);
   const inWork = hazards.filter(({ precaution }) => !precaution);
   const held = hazards.filter(({ worth }) => worth > 0).length;
-  const plannedOnes = controls.filter((control) => control.worked && control.planned).length;
+  const [heldLow, heldHigh] = rateInterval(held, hazards.length);
+  const plannedOnes = working.filter((control) => control.planned).length;
   return {
     name: 'control',
     value: inWork.length === 0 ? null : inWork.reduce((sum, { worth }) => sum + worth, 0) / inWork.length,
     numbers: {
       hazardsMet: hazards.length,
       held,
+      heldLow,
+      heldHigh,
       planned: plannedOnes,
-      improvised: controls.filter(({ worked }) => worked).length - plannedOnes,
+      improvised: working.length - plannedOnes,
+      ...Object.fromEntries(levels),
       overControls: over.length,
       overControlMinutes: over.reduce((sum, { minutes }) => sum + minutes, 0),
     },
-    says: [heldWords(hazards.length, held), ...overWords(over)],
+    says: [heldWords(hazards.length, held), ...plannedWords(working.length, plannedOnes, levels), ...overWords(over)],
   };
 };
 
 const heldWords = (met: number, held: number): string => {
   if (met === 0) return 'No act of yours met a hazard that had to be controlled.';
-  if (held === met) return `Every hazard that your acts met, ${met} in all, was held by a control at that moment.`;
+  if (held === met && met === 1) return 'The one hazard that your acts met was held by a control at that moment.';
+  if (held === met) return `Each of the ${met} hazards that your acts met was held by a control at that moment.`;
   const were = `Your acts met ${met} hazard${met === 1 ? '' : 's'} that had to be controlled`;
   return `${were}; ${held === 0 ? 'none' : held} of them ${held === 1 || held === 0 ? 'was' : 'were'} held at that moment.`;
+};
+
+const levelWords: Readonly<Record<ControlKind['level'], string>> = {
+  elimination: 'by elimination',
+  substitution: 'by substitution',
+  engineering: 'by engineering',
+  administrative: 'by rules and warnings',
+  ppe: 'by what one wears',
+};
+
+/** How high in the hierarchy of controls, and whether it stood in the briefing. */
+const plannedWords = (
+  working: number,
+  planned: number,
+  levels: readonly (readonly [ControlKind['level'], number])[],
+): readonly string[] => {
+  if (working === 0) return [];
+  const by = levels.flatMap(([level, count]) => (count === 0 ? [] : [`${count} ${levelWords[level]}`])).join(', ');
+  const were = planned === working ? 'all planned' : planned === 0 ? 'none planned' : `${planned} planned`;
+  return [`Controls that held, from the top of the hierarchy down: ${by}; ${were} in the briefing.`];
 };
 
 const overWords = (over: readonly OverControl[]): readonly string[] => {

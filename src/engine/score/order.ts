@@ -8,6 +8,7 @@
 
 import type { Replay } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import { rateInterval } from '../standards/wilson.ts';
 import type { Contact } from './contacts.ts';
 import { isHandsOn } from './handsOn.ts';
 import { type Laid, perceived } from './known.ts';
@@ -29,6 +30,7 @@ const isToldBefore = ({ fault }: Laid): boolean => {
 
 interface Coverage {
   readonly seen: number;
+  /** Causes that can be told before hands go on anything. */
   readonly of: number;
 }
 
@@ -76,6 +78,7 @@ export const orderPart = (
 ): Part => {
   const { seen, of } = coverageOf(replay, causes);
   const coverage = of === 0 ? null : seen / of;
+  const [coverageLow, coverageHigh] = rateInterval(seen, of);
   const first = replay.steps[firstHandsOn(replay)];
   const scene = sceneCovered(replay, firstHandsOn(replay));
   const early = precedence.filter(({ known }) => !known);
@@ -92,6 +95,8 @@ export const orderPart = (
     value: coverage === null ? inOrder : share * coverage + (1 - share) * inOrder,
     numbers: {
       coverage,
+      coverageLow,
+      coverageHigh,
       causesPerceived: seen,
       causesToPerceive: of,
       partsLookedOver: scene.lookedOver,
@@ -104,18 +109,26 @@ export const orderPart = (
       minuteOfFirstHandsOn: first?.before.clock.minute ?? null,
     },
     says: [
-      coverageWords(seen, of, first !== undefined),
+      coverageWords(seen, of, of < causes.length, first !== undefined),
       sceneWords(scene.lookedOver, scene.parts, first !== undefined),
-      earlyWords(precedence.length, early.length),
+      earlyWords(
+        precedence.length,
+        early.length,
+        causes.length > 0 && exposures.some(({ causes: ids }) => ids.length === 0),
+      ),
     ],
   };
 };
 
-const coverageWords = (seen: number, of: number, worked: boolean): string => {
+const coverageWords = (seen: number, of: number, isSome: boolean, worked: boolean): string => {
   if (of === 0) return 'There was nothing to be found before work.';
+  const told = isSome ? ' that can be told without hands on anything' : '';
   const one = seen === 1 ? 'a sign of the one cause' : 'no sign of the one cause';
-  const some = seen === of ? `signs of all ${of} causes` : `signs of ${seen === 0 ? 'none' : seen} of ${of} causes`;
-  const perceived = `perceived ${of === 1 ? one : some} around you.`;
+  const some =
+    seen === of
+      ? `signs of ${of === 2 ? 'both' : `all ${of}`} causes`
+      : `signs of ${seen === 0 ? 'none' : seen} of ${of} causes`;
+  const perceived = `perceived ${of === 1 ? one : some}${told}.`;
   return worked
     ? `Before hands, stick or hooks went on anything, you had ${perceived}`
     : `You put hands on nothing, and ${perceived}`;
@@ -124,8 +137,10 @@ const coverageWords = (seen: number, of: number, worked: boolean): string => {
 const sceneWords = (lookedOver: number, parts: number, worked: boolean): string =>
   `${worked ? 'By then' : 'In all'} you had looked over ${lookedOver} of ${parts} parts of the scene from where something could be made out.`;
 
-const earlyWords = (met: number, early: number): string => {
-  if (met === 0) return 'No act of yours came near their hazards.';
+const earlyWords = (met: number, early: number, isOfWork: boolean): string => {
+  if (met === 0) {
+    return `No act of yours came near the hazards of a cause${isOfWork ? '; what you met came of the work itself' : ''}.`;
+  }
   if (met === 1) {
     return `Your acts came near the hazards of one cause, ${early === 0 ? 'known by then' : 'before you knew of it'}.`;
   }

@@ -4,14 +4,14 @@
  * gains nothing: the share of calls that were right multiplies what was found.
  */
 
+import { everyoneClearTest } from '../acts/everyoneClear.ts';
 import type { Replay } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { Severity } from '../catalogue/types.ts';
 import type { Hazard } from '../hazards/types.ts';
 import { detection } from '../standards/signalDetection.ts';
-import { wilsonInterval } from '../standards/wilson.ts';
+import { rateInterval } from '../standards/wilson.ts';
 import { findPart } from '../world/edit.ts';
-import type { World } from '../world/types.ts';
 import { type Laid, perceivableFrom, perceived, premisesOf } from './known.ts';
 import type { JudgedCause, JudgedFinding, JudgedLookAlike, Part } from './types.ts';
 import type { Weights } from './weights.ts';
@@ -56,26 +56,29 @@ const worstOf = (mine: readonly Hazard[], { fault }: Laid): Severity =>
 const howMissed = (replay: Replay, laid: Laid): NonNullable<JudgedCause['missedBy']> => {
   if (perceived(replay.end, replay, laid)) return 'perceived';
   const { looks, tests } = replay.end.knowledge;
-  const isLooked = looks.some(({ part }) => part === laid.on) || tests.some(({ on }) => on === laid.on);
+  const isLooked =
+    looks.some(({ part }) => part === laid.on) ||
+    tests.some(({ on, test }) => on === laid.on && test !== everyoneClearTest);
   return isLooked ? 'looked-in-vain' : 'never-looked';
 };
 
 /** Each look-alike: left alone, or something else called on it or, at a customer's, on those premises. */
 export const judgeLookAlikes = (
-  world: World,
+  replay: Replay,
   lookAlikes: readonly Laid[],
   findings: readonly JudgedFinding[],
 ): readonly JudgedLookAlike[] =>
   lookAlikes.map((laid) => {
     const { on, fault } = laid;
-    const premises = premisesOf(world, laid);
+    const premises = premisesOf(replay.start, laid);
     const isThere = (id: string): boolean =>
-      id === on || (premises !== null && findPart(world, id)?.premises === premises);
+      id === on || (premises !== null && findPart(replay.start, id)?.premises === premises);
     return {
       lookAlike: fault.id,
       kind: fault.kind,
       on,
       called: findings.some((finding) => finding.outcome === 'false-call' && isThere(finding.on)),
+      perceived: perceived(replay.end, replay, laid),
       tellApart: faultKind(fault.kind).tellApart,
     };
   });
@@ -93,8 +96,8 @@ export const recognitionPart = (
   const found = causes.reduce((sum, cause) => sum + (cause.found ? cause.weight : 0), 0);
   const right = hits + falseCalls === 0 ? 1 : hits / (hits + falseCalls);
   const indices = detection({ hits, signals: causes.length, falseCalls: called, noise: lookAlikes.length });
-  const [hitLow, hitHigh] = ends(hits, causes.length);
-  const [falseLow, falseHigh] = ends(called, lookAlikes.length);
+  const [hitLow, hitHigh] = rateInterval(hits, causes.length);
+  const [falseLow, falseHigh] = rateInterval(called, lookAlikes.length);
   const missedBy = (how: JudgedCause['missedBy']): number => causes.filter((cause) => cause.missedBy === how).length;
   const missed = causes.filter((cause) => !cause.found);
   const fatal = missed.filter(({ severity }) => severity === 'fatal').length;
@@ -110,6 +113,7 @@ export const recognitionPart = (
       lookAlikes: lookAlikes.length,
       lookAlikesCalled: called,
       lookAlikesLetBe: lookAlikes.length - called,
+      lookAlikesNotMet: lookAlikes.filter((each) => !each.called && !each.perceived).length,
       strayCalls: Math.max(0, falseCalls - called),
       hitRateLow: hitLow,
       hitRateHigh: hitHigh,
@@ -121,12 +125,17 @@ export const recognitionPart = (
       lookedInVain: missedBy('looked-in-vain'),
       neverLooked: missedBy('never-looked'),
     },
-    says: [foundWords(hits, causes.length, falseCalls), lookAlikeWords(called, lookAlikes.length)],
+    says: [
+      foundWords(hits, causes.length, falseCalls),
+      ...(causes.length > hits ? [missedWords(missedBy)] : []),
+      ...lookAlikeWords(called, lookAlikes),
+    ],
   };
 };
 
 const foundWords = (hits: number, causes: number, falseCalls: number): string => {
-  const some = hits === causes ? `all ${causes}` : `${hits === 0 ? 'none' : hits} of ${causes}`;
+  const some =
+    hits === causes ? (causes === 2 ? 'both' : `all ${causes}`) : `${hits === 0 ? 'none' : hits} of ${causes}`;
   const one = hits === 1 ? 'found' : 'did not find';
   const found = causes === 1 ? `${one} the one cause` : `found ${some} causes`;
   const wrong =
@@ -136,15 +145,23 @@ const foundWords = (hits: number, causes: number, falseCalls: number): string =>
   return causes === 0 ? `Nothing was wrong here; you ${wrong}.` : `You ${found} of hazards and ${wrong}.`;
 };
 
-const lookAlikeWords = (called: number, all: number): string => {
-  if (all === 0) return 'Nothing here only looked wrong.';
-  return called === 0
-    ? `You let be what only looked wrong, ${all} thing${all === 1 ? '' : 's'}.`
-    : `Of ${all} things that only looked wrong you called ${called}.`;
+/** Looked and not called is another thing than never looked. */
+const missedWords = (missedBy: (how: JudgedCause['missedBy']) => number): string => {
+  const told = [
+    [missedBy('perceived'), 'with a sign of it perceived'],
+    [missedBy('looked-in-vain'), 'after a look that could not tell'],
+    [missedBy('never-looked'), 'without a look'],
+  ] as const;
+  return `Missed: ${told.flatMap(([count, how]) => (count === 0 ? [] : [`${count} ${how}`])).join(', ')}.`;
 };
 
-const ends = (hits: number, trials: number): readonly [number | null, number | null] => {
-  if (trials === 0) return [null, null];
-  const { lower, upper } = wilsonInterval(hits, trials);
-  return [lower, upper];
+const lookAlikeWords = (called: number, lookAlikes: readonly JudgedLookAlike[]): readonly string[] => {
+  const all = lookAlikes.length;
+  if (all === 0) return [];
+  const met = lookAlikes.filter((each) => each.called || each.perceived).length;
+  if (met === 0) return [];
+  if (met === 1)
+    return [`You ${called === 1 ? 'called' : 'let be'} the one thing you came upon that only looked wrong.`];
+  const some = called === 0 ? 'none' : called === met ? (met === 2 ? 'both' : 'all') : String(called);
+  return [`Of ${met} things you came upon that only looked wrong you called ${some}.`];
 };

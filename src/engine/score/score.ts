@@ -25,7 +25,7 @@ export const score = (replay: Replay, weights: Weights = usualWeights): Score =>
   const lookAlikes = laid.filter(({ fault }) => faultKind(fault.kind).benign);
   const findings = judgeFindings(replay, causes);
   const judgedCauses = judgeCauses(replay, causes, findings, hazards, weights);
-  const judgedLookAlikes = judgeLookAlikes(replay.start, lookAlikes, findings);
+  const judgedLookAlikes = judgeLookAlikes(replay, lookAlikes, findings);
   const exposures = judgeExposures(replay, causes);
   const contacts = contactsOf(replay, hazards);
   const controls = judgeControls(replay, contacts, exposures);

@@ -40,7 +40,12 @@ export const servicePart = (replay: Replay, causes: readonly Laid[], par: Log['p
     },
     says: [
       serviceWords(minutes, outAtFirst.length, outAtFirst.length - outAtLast.length),
-      ...(handedOver ? ['Handed over as it should be, the rest of the outage is not held against you.'] : []),
+      ...(handedOver && outAtLast.length > 0
+        ? ['Handed over as it should be, the rest of the outage is not held against you.']
+        : []),
+      ...(par === null
+        ? []
+        : [`The shortest safe way that is proven takes ${format(par.minutes, 'duration', 'metric')}.`]),
       ...apartWords(apart.length),
     ],
   };
@@ -52,7 +57,7 @@ const serviceWords = (minutes: number, could: number, restored: number): string 
   const all = `customer${could === 1 ? '' : 's'} who could be restored`;
   if (restored <= 0)
     return `${took}; the ${could === 1 ? all : `${could} ${all}`} ${could === 1 ? 'has' : 'have'} no service yet.`;
-  return `${took}; ${restored === could ? (could === 1 ? 'the' : `all ${could}`) : `${restored} of ${could}`} ${all} ${restored === 1 ? 'has' : 'have'} service again.`;
+  return `${took}; ${restored === could ? (could === 1 ? 'the' : could === 2 ? 'both' : `all ${could}`) : `${restored} of ${could}`} ${all} ${restored === 1 ? 'has' : 'have'} service again.`;
 };
 
 const apartWords = (apart: number): readonly string[] => {

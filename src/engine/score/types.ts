@@ -45,6 +45,8 @@ export interface JudgedLookAlike {
   readonly kind: string;
   readonly on: string;
   readonly called: boolean;
+  /** What looks wrong of it had been perceived. */
+  readonly perceived: boolean;
   readonly tellApart: string;
 }
 
@@ -94,6 +96,9 @@ export interface OverControl {
 export interface Confidence {
   readonly asked: number;
   readonly right: number;
+  /** Wilson interval of the share that was right. */
+  readonly rightLow: number;
+  readonly rightHigh: number;
   readonly meanSure: number;
   readonly score: number;
   readonly reliability: number;

@@ -82,10 +82,10 @@ const failures = (grounds: Grounds): readonly string[] => {
   const fatal = exposures.filter(({ potentiallyFatal }) => potentiallyFatal);
   const hazards = [...new Set(fatal.map(({ hazard }) => hazard))];
   return [
-    ...(replay.end.ended === 'struck' ? ['Somebody was really hit; the drill stopped there.'] : []),
+    ...(replay.end.ended === 'struck' ? ['Somebody was hit; the drill stopped there.'] : []),
     ...(hazards.length > 0
       ? [
-          `${hazards.length === 1 ? 'One exposure' : `${hazards.length} exposures`} could have been fatal: that fails a drill whatever else went well.`,
+          `${hazards.length === 1 ? 'One hazard that can kill was' : `${hazards.length} hazards that can kill were`} met uncontrolled: that fails a drill whatever else went well.`,
         ]
       : []),
     ...(replay.end.ended === 'closed-out' && replay.end.jumpers.length > 0

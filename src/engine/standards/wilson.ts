@@ -21,3 +21,10 @@ export const wilsonInterval = (
     upper: hits === trials ? 1 : Math.min(1, (centre + reach) / scale),
   };
 };
+
+/** The same for a report: nothing without trials. */
+export const rateInterval = (hits: number, trials: number): readonly [number | null, number | null] => {
+  if (trials === 0) return [null, null];
+  const { lower, upper } = wilsonInterval(hits, trials);
+  return [lower, upper];
+};

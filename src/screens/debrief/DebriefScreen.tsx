@@ -27,6 +27,7 @@ const partNames: Readonly<Record<string, string>> = {
   control: 'Controls',
   exposure: 'Exposure',
   service: 'Service',
+  confidence: 'How sure you were',
 };
 
 const Part = ({ debrief, name }: { debrief: Debrief; name: string }) => {
@@ -179,11 +180,16 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         </section>
         <details>
           <summary>Numbers</summary>
-          <ul class="numbers">
-            {debrief.numbers.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
+          {debrief.numbers.map(({ part, lines }) => (
+            <section key={part} aria-label={`Numbers of ${partNames[part]}`}>
+              <h3>{partNames[part]}</h3>
+              <ul class="numbers">
+                {lines.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            </section>
+          ))}
         </details>
         <p class="fine">
           World <code>{score?.worldHash}</code>, engine <code>{score?.engine}</code>. The saved log replays to this

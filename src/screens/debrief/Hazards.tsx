@@ -1,4 +1,5 @@
 /** Every hazard's cause: found or missed, from where it could have been made out, what it can do, what holds it. */
+import { sameSigns, signLine } from '../../engine/debrief/hazardCards.ts';
 import type { HazardCard } from '../../engine/debrief/types.ts';
 import { capital } from '../words.ts';
 import type { Vantage } from './moments.ts';
@@ -20,19 +21,25 @@ const Places = ({ card, jump }: { card: HazardCard; jump: (vantage: Vantage) => 
   <>
     <h3>{card.found ? 'Could be made out' : 'Could have been made out'}</h3>
     <ul class="places">
-      {card.places.map(({ stand, aid, words }) => (
-        <li key={words}>
-          <span>{words}</span>
-          {stand !== null && aid !== null && (
-            <button
-              type="button"
-              class="not-printed"
-              aria-label={`Go there and look: ${words}`}
-              onClick={() => jump({ stand, aid, part: card.on })}
-            >
-              Go there and look
-            </button>
-          )}
+      {sameSigns(card.places).map((same) => (
+        <li key={same[0]?.words}>
+          <span>{signLine(same)}</span>
+          <span class="buttons not-printed">
+            {same.flatMap(({ stand, from, aid, words }) =>
+              stand === null || from === null || aid === null
+                ? []
+                : [
+                    <button
+                      key={stand}
+                      type="button"
+                      aria-label={`Go there and look: ${words}`}
+                      onClick={() => jump({ stand, aid, part: card.on })}
+                    >
+                      Look from: {from}
+                    </button>,
+                  ],
+            )}
+          </span>
         </li>
       ))}
     </ul>

@@ -67,7 +67,7 @@ describe('the next drill', () => {
     const next = nextDrill(missing('child-in-zone'), quarryRoad, [quarryRoad, holding('b', 'bystander-in-zone')]);
     expect(next?.scenario).toBe('b');
     expect(next?.why).toBe(
-      'Of what went by here (one cause missed), all can be practised there: something that moves, a conductor that can come down and current through the body.',
+      'Of what went by here (one cause missed), all can be practised there: something that moves or falls, a conductor that can come down and current through the body.',
     );
   });
 

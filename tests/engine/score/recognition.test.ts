@@ -25,6 +25,7 @@ const lookAlike = (i: number, called: boolean): JudgedLookAlike => ({
   kind: 'water-stain',
   on: 'p2.pole',
   called,
+  perceived: true,
   tellApart: '',
 });
 const falseCall = (i: number): JudgedFinding => ({
