@@ -148,6 +148,7 @@ export function contact(reach: Reach, moment: Moment): readonly Meeting[] {
         source: 'Dalziel and Lee 1968; 29 CFR 1910.269 App. C III.D.1; body of IEC 479-1:1994 Table 1, 5th percentile',
         measure: worst.amperes,
         measureNow: present.amperes,
+        timed: dose(worst),
         words: 'Whoever touches it becomes part of the circuit.',
       },
     ];

@@ -5,7 +5,7 @@
  */
 import type { World } from '../world/types.ts';
 import { approach } from './approach.ts';
-import { causesBy } from './causes.ts';
+import { type Again, causesBy } from './causes.ts';
 import { contact } from './contact.ts';
 import { drop } from './drop.ts';
 import { fall } from './fall.ts';
@@ -41,7 +41,7 @@ function meetings(
 }
 
 const exposureOf = (
-  { point, measure, measureNow, words, ...exposure }: Meeting,
+  { point, measure, measureNow, timed, words, ...exposure }: Meeting,
   causes: readonly string[],
 ): Exposure => ({
   ...exposure,
@@ -52,9 +52,11 @@ const exposureOf = (
 export function exposuresOf(reach: Reach, before: World, after: World): readonly Exposure[] {
   const found = met(reach, before, after);
   if (found.length === 0) return [];
-  const causes = causesBy([before, after], found, ([was, became], trusted) =>
-    meetings(reach, was, became, trusted, false),
-  );
+  const again =
+    (steps: boolean): Again =>
+    ([was, became], trusted) =>
+      meetings(reach, was, became, trusted, steps);
+  const causes = causesBy([before, after], found, again(false), again(true));
   return found.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
 }
 

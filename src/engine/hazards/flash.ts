@@ -91,25 +91,25 @@ function making(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readon
       what: 'shorted',
     };
   }
-  if (!outOfStep && !operatesWithin(state, bridge, FAULT) && !blows(reach, moment, amperes)) return null;
-  const energy = energyAt(volts, amperes, timeOf(moment, state, a, b), faceDistance(reach, moment, a));
+  const own = ownTime(reach, moment, amperes);
+  if (!outOfStep && !operatesWithin(state, bridge, FAULT) && own > FAULT) return null;
+  const seconds = moment.steps ? Math.min(own, timeOf(moment, state, a, b)) : LONGEST;
+  const energy = energyAt(volts, amperes, seconds, faceDistance(reach, moment, a));
   return { volts, amperes, ...energy, what: outOfStep ? 'not-in-step' : 'fault' };
 }
 
-/** Whether the device that is being closed would itself operate. */
-function blows(reach: Reach, moment: Moment, amperes: Amperes): boolean {
+/** Seconds until the device that is being closed operates by itself, its link in the arc's path; Infinity where it does not. */
+function ownTime(reach: Reach, moment: Moment, amperes: Amperes): Seconds {
   const { switches } = reach;
-  if (switches?.makes == null) return false;
+  if (switches?.makes == null) return Number.POSITIVE_INFINITY;
   const part = partById(moment.world, switches.part);
   const [from, to] = switches.makes.map((point) => point.slice(part.id.length + 1));
   const closing = componentKind(part.kind).operations.find(({ makes }) => makes?.[0] === from && makes?.[1] === to);
   const closed = { ...part, state: { ...part.state, ...closing?.to } };
-  return branchesOf(closed).some(
-    (branch) =>
-      branch.type === 'series' &&
-      branch.protects !== undefined &&
-      operatingTime(part.id, branch.protects, amperes) <= FAULT,
+  const times = branchesOf(closed).flatMap((branch) =>
+    branch.type === 'series' && branch.protects !== undefined ? [operatingTime(part.id, branch.protects, amperes)] : [],
   );
+  return Math.min(Number.POSITIVE_INFINITY, ...times);
 }
 
 function breaking(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readonly [PointId, PointId]): Flash | null {
@@ -216,6 +216,7 @@ export function flash(reach: Reach, moment: Moment): readonly Meeting[] {
       source: sources[worst.what],
       measure: Math.max(...flashes.map(sizeOf)),
       measureNow: sizeOf(now),
+      timed: worst.calories,
       words: words[worst.what],
     },
   ];

@@ -46,6 +46,15 @@ function physical(
   ]);
 }
 
+/** What devices end sooner or later, with the devices stepped. */
+function timed(world: World, { touching, switching }: Probes, trusted: ReadonlySet<string>): readonly Meeting[] {
+  const moment = momentOf(unprotected(world), true, trusted);
+  return worstOf([
+    ...touching.flatMap((reach) => contact(reach, moment)),
+    ...switching.flatMap((reach) => flash(reach, moment)),
+  ]);
+}
+
 /** What is round the line; it hangs on people, site and guards as well, so that it is not kept by the parts. */
 function around(world: World, { touching, being }: Probes, trusted?: ReadonlySet<string>): readonly Meeting[] {
   const moment = momentOf(unprotected(world), false, trusted);
@@ -80,7 +89,12 @@ function derive(world: World): readonly Hazard[] {
     return worstOf([...found, ...around(each, probes, trusted), ...barrierLosses(each), ...crewLosses(each)]);
   };
   const met = meetings(world);
-  const causes = causesBy([world, world], met, ([each], trusted) => meetings(each, trusted));
+  const causes = causesBy(
+    [world, world],
+    met,
+    ([each], trusted) => meetings(each, trusted),
+    ([each], trusted) => timed(each, probes, trusted),
+  );
   return met.map((meeting) => hazardOf(meeting, causes.get(meeting.hazard) ?? []));
 }
 

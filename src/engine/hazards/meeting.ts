@@ -7,6 +7,8 @@ export interface Meeting extends Omit<Exposure, 'causes'> {
   /** How bad at the credible worst and now, in the mechanism's own measure; more is worse, 0 is none. */
   readonly measure: number;
   readonly measureNow: number;
+  /** The same at the credible worst with the time counted until a device ends it; absent where nothing ends it. */
+  readonly timed?: number;
   /** What it is, one plain sentence. */
   readonly words: string;
 }
