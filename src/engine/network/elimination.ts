@@ -1,300 +1,336 @@
 /**
- * Gaussian elimination in flat arrays, one pivot at a time: threshold pivoting, Markowitz's count choosing among pivots
- * that are large enough in their row (H. M. Markowitz, Management Science 3, 1957; Duff, Erisman & Reid, Direct Methods
- * for Sparse Matrices, 1986). A row that outgrows its room moves to the end of the arrays.
+ * Gaussian elimination that finds its pivots as it goes: of the shortest rows left one, and in it the entry, among those
+ * that are large enough, whose column has the fewest rows left (threshold pivoting and Markowitz's counts; H. M.
+ * Markowitz, Management Science 3, 1957; Duff, Erisman & Reid, Direct Methods for Sparse Matrices, 1986). It writes down
+ * what it did as a plan (plan.ts). Every entry has a slot: those of the matrix, then what fills in.
  */
 import { longer } from './longer.ts';
+import type { Plan } from './plan.ts';
 import type { SparseMatrix } from './sparseMatrix.ts';
-import { TriangleBuilder } from './triangle.ts';
 
 /** A pivot is at least this fraction of the largest entry left in its row. */
 export const THRESHOLD = 0.1;
-/** So many of the shortest rows are searched for a pivot. */
-export const LOOKED_AT = 6;
-/** What is left of a row below this fraction of what it once held is rounding, not a pivot. */
+/**
+ * What is left of a row below this fraction of what it has swallowed is rounding, not a pivot: of its largest entry, or of
+ * what the rows subtracted from it had swallowed themselves, times their multiplier.
+ */
 export const ROUNDING = 1e-14;
-/** Room left in a row for what fills in. */
-const SPARE = 4;
 
 const ints = (length: number): Int32Array => new Int32Array(length);
 const reals = (length: number): Float64Array => new Float64Array(length);
 
 /** A matrix on its way to its factors; the arrays serve one matrix after another. */
 export class Elimination {
-  /** Row and place in the arrays of the pivot chosen last. */
-  pivotRow = -1;
-  pivotAt = -1;
-  columns = ints(0);
+  /** By slot: what is left of the entry, in the end an entry of the upper triangle, a pivot or a multiplier. */
   re = reals(0);
   im = reals(0);
-  readonly lower = new TriangleBuilder();
-  readonly upper = new TriangleBuilder();
   private size = 0;
-  private used = 0;
-  private start = ints(0);
+  private slots = 0;
+  private row = ints(0);
+  private column = ints(0);
+  /** The next slot of the same row, and of the same column, where those of rows that have gone stay; -1 ends a chain. */
+  private beside = ints(0);
+  private below = ints(0);
+  private left = ints(0);
+  private top = ints(0);
+  /** Entries left in each row; rows left in each column. */
   private length = ints(0);
-  private room = ints(0);
-  /** Rows left, ascending, the first `left` of them. */
-  private active = ints(0);
-  private left = 0;
-  private rowLeft = ints(0);
-  private columnLeft = ints(0);
-  private rowPeak = reals(0);
-  private columnCount = ints(0);
-  private place = ints(0);
-  /** Rows of each column in a chain, oldest first; rows that have gone stay in it. */
-  private chainHead = ints(0);
-  private chainTail = ints(0);
-  private chainRow = ints(0);
-  private chainNext = ints(0);
-  private chained = 0;
+  private count = ints(0);
+  private hasPivot = ints(0);
+  private isLeft = ints(0);
+  private swallowed = reals(0);
+  /** Rows left of each length, in chains both ways. */
+  private shortest = 0;
+  private first = ints(0);
+  private after = ints(0);
+  private before = ints(0);
+  /** The plan as far as it goes. */
+  private pivotSlot = ints(0);
+  private rivalStart = ints(0);
+  private rivalSlot = ints(0);
+  private rivals = 0;
+  private upperStart = ints(0);
+  private upperSlot = ints(0);
+  private lowerStart = ints(0);
+  private lowerSlot = ints(0);
+  private targets = ints(0);
+  private targeted = 0;
 
-  /** Takes up a matrix, forgetting the one before. */
-  begin(matrix: SparseMatrix): void {
-    const { size } = matrix;
-    this.size = size;
-    if (size > this.start.length) this.makeRows(2 * size);
-    const entries = matrix.columns.length + SPARE * size;
-    if (entries > this.columns.length) this.makeEntries(2 * entries);
-    this.lower.begin();
-    this.upper.begin();
-    this.used = 0;
-    this.chained = 0;
-    this.left = size;
-    this.rowLeft.fill(1, 0, size);
-    this.columnLeft.fill(1, 0, size);
-    this.columnCount.fill(0, 0, size);
-    this.place.fill(0, 0, size);
-    this.chainHead.fill(-1, 0, size);
-    for (let i = 0; i < size; i++) this.take(matrix, i);
+  /** The plan of the matrix, or a column that is free because there is no pivot for it. */
+  run(matrix: SparseMatrix): Plan | number {
+    this.begin(matrix);
+    for (let k = 0; k < this.size; k++) {
+      const row = this.shortestRow();
+      if (row < 0) return this.hasPivot.indexOf(0);
+      this.eliminate(k, this.choose(k, row));
+    }
+    return this.planOf(matrix);
   }
 
-  /** The first column without a pivot. */
-  get freeColumn(): number {
-    return this.columnLeft.indexOf(1);
+  private begin({ size, start, end, columns, re, im }: SparseMatrix): void {
+    this.size = size;
+    this.slots = columns.length;
+    this.rivals = 0;
+    this.targeted = 0;
+    this.shortest = size;
+    if (size > this.left.length) this.makeRows(2 * size);
+    if (2 * this.slots > this.row.length) this.makeSlots(3 * this.slots);
+    this.count.fill(0, 0, size);
+    this.hasPivot.fill(0, 0, size);
+    this.isLeft.fill(1, 0, size);
+    this.left.fill(-1, 0, size);
+    this.top.fill(-1, 0, size);
+    this.first.fill(-1, 0, size + 1);
+    // Backward, so that chains begin with what comes first.
+    for (let i = size - 1; i >= 0; i--) {
+      let peak = 0;
+      const from = start[i] as number;
+      const to = end[i] as number;
+      for (let slot = to - 1; slot >= from; slot--) {
+        const vRe = re[slot] as number;
+        const vIm = im[slot] as number;
+        this.put(slot, i, columns[slot] as number, vRe, vIm);
+        const entry = Math.abs(vRe) + Math.abs(vIm);
+        if (entry > peak) peak = entry;
+      }
+      this.swallowed[i] = peak;
+      this.length[i] = to - from;
+      this.link(i);
+    }
   }
 
   private makeRows(size: number): void {
-    this.start = ints(size);
+    this.left = ints(size);
+    this.top = ints(size);
     this.length = ints(size);
-    this.room = ints(size);
-    this.active = ints(size);
-    this.rowLeft = ints(size);
-    this.columnLeft = ints(size);
-    this.rowPeak = reals(size);
-    this.columnCount = ints(size);
-    this.place = ints(size);
-    this.chainHead = ints(size);
-    this.chainTail = ints(size);
+    this.count = ints(size);
+    this.hasPivot = ints(size);
+    this.isLeft = ints(size);
+    this.swallowed = reals(size);
+    this.first = ints(size + 1);
+    this.after = ints(size);
+    this.before = ints(size);
+    this.pivotSlot = ints(size);
+    this.rivalStart = ints(size + 1);
+    this.upperStart = ints(size + 1);
+    this.lowerStart = ints(size + 1);
   }
 
-  private makeEntries(room: number): void {
-    this.columns = ints(room);
-    this.re = reals(room);
-    this.im = reals(room);
-    this.chainRow = ints(room);
-    this.chainNext = ints(room);
+  private makeSlots(room: number): void {
+    this.re = longer(this.re, room);
+    this.im = longer(this.im, room);
+    this.row = longer(this.row, room);
+    this.column = longer(this.column, room);
+    this.beside = longer(this.beside, room);
+    this.below = longer(this.below, room);
+    this.rivalSlot = longer(this.rivalSlot, room);
+    this.upperSlot = longer(this.upperSlot, room);
+    this.lowerSlot = longer(this.lowerSlot, room);
   }
 
-  private take(matrix: SparseMatrix, i: number): void {
-    const { columns, re, im } = this;
-    const from = matrix.start[i] as number;
-    const length = (matrix.end[i] as number) - from;
-    const to = this.used;
-    for (let t = 0; t < length; t++) {
-      const j = matrix.columns[from + t] as number;
-      columns[to + t] = j;
-      re[to + t] = matrix.re[from + t] as number;
-      im[to + t] = matrix.im[from + t] as number;
-      this.chain(i, j);
-    }
-    this.start[i] = to;
-    this.length[i] = length;
-    this.room[i] = length + SPARE;
-    this.used = to + length + SPARE;
-    this.active[i] = i;
-    this.rowPeak[i] = this.rowMax(i);
+  private put(slot: number, i: number, j: number, re: number, im: number): void {
+    const { left, top, count } = this;
+    this.re[slot] = re;
+    this.im[slot] = im;
+    this.row[slot] = i;
+    this.column[slot] = j;
+    this.beside[slot] = left[i] as number;
+    left[i] = slot;
+    this.below[slot] = top[j] as number;
+    top[j] = slot;
+    count[j] = (count[j] as number) + 1;
   }
 
-  private chain(i: number, j: number): void {
-    if (this.chained === this.chainRow.length) {
-      this.chainRow = longer(this.chainRow, 2 * this.chained);
-      this.chainNext = longer(this.chainNext, 2 * this.chained);
-    }
-    const link = this.chained++;
-    this.chainRow[link] = i;
-    this.chainNext[link] = -1;
-    if (this.chainHead[j] === -1) this.chainHead[j] = link;
-    else this.chainNext[this.chainTail[j] as number] = link;
-    this.chainTail[j] = link;
-    this.columnCount[j] = (this.columnCount[j] as number) + 1;
+  private link(i: number): void {
+    const length = this.length[i] as number;
+    const next = this.first[length] as number;
+    this.after[i] = next;
+    this.before[i] = -1;
+    if (next >= 0) this.before[next] = i;
+    this.first[length] = i;
+    if (length < this.shortest) this.shortest = length;
   }
 
-  private rowMax(i: number): number {
-    const { re, im } = this;
-    const from = this.start[i] as number;
-    const to = from + (this.length[i] as number);
+  private unlink(i: number): void {
+    const next = this.after[i] as number;
+    const last = this.before[i] as number;
+    if (next >= 0) this.before[next] = last;
+    if (last >= 0) this.after[last] = next;
+    else this.first[this.length[i] as number] = next;
+  }
+
+  private sizeOf(slot: number): number {
+    return Math.abs(this.re[slot] as number) + Math.abs(this.im[slot] as number);
+  }
+
+  /** Takes a row out of those left; its largest entry. */
+  private drop(i: number): number {
+    const { column, count, beside } = this;
+    this.unlink(i);
+    this.isLeft[i] = 0;
     let max = 0;
-    for (let t = from; t < to; t++) {
-      const entry = Math.abs(re[t] as number) + Math.abs(im[t] as number);
+    for (let slot = this.left[i] as number; slot >= 0; slot = beside[slot] as number) {
+      const j = column[slot] as number;
+      count[j] = (count[j] as number) - 1;
+      const entry = this.sizeOf(slot);
       if (entry > max) max = entry;
     }
     return max;
   }
 
-  private shortestLength(): number {
-    const { active, length } = this;
-    let shortest = this.size + 1;
-    for (let a = 0; a < this.left; a++) {
-      const each = length[active[a] as number] as number;
-      if (each < shortest) shortest = each;
-    }
-    return shortest;
-  }
-
-  private drop(i: number): void {
-    this.rowLeft[i] = 0;
-    const { active, columns, columnCount } = this;
-    let a = 0;
-    while (active[a] !== i) a++;
-    active.copyWithin(a, a + 1, this.left);
-    this.left--;
-    const from = this.start[i] as number;
-    const to = from + (this.length[i] as number);
-    for (let t = from; t < to; t++) {
-      const j = columns[t] as number;
-      columnCount[j] = (columnCount[j] as number) - 1;
-    }
-  }
-
-  /** Chooses the best entry among the first few of the shortest rows left, dropping rows of mere rounding; false when none is left. */
-  choosePivot(): boolean {
+  /** A shortest row left, taken out; rows of mere rounding are taken out on the way; -1 when none is left. */
+  private shortestRow(): number {
     for (;;) {
-      const spent = this.searchRows(this.shortestLength());
-      if (spent < 0) return this.pivotAt >= 0;
-      this.drop(spent);
+      while (this.shortest <= this.size && this.first[this.shortest] === -1) this.shortest++;
+      if (this.shortest > this.size) return -1;
+      const i = this.first[this.shortest] as number;
+      const max = this.drop(i);
+      if (!(max > ROUNDING * (this.swallowed[i] as number))) continue;
+      this.least = THRESHOLD * max;
+      return i;
     }
   }
 
-  /** Looks for the pivot; a row found to be mere rounding ends the search and is returned, else -1. */
-  private searchRows(shortest: number): number {
-    const { active, length, start, columns, columnCount, re, im } = this;
-    this.pivotAt = -1;
-    let bestCount = this.size + 1;
-    let bestSize = 0;
-    let looked = 0;
-    for (let a = 0; a < this.left; a++) {
-      const i = active[a] as number;
-      if (length[i] !== shortest) continue;
-      const max = this.rowMax(i);
-      if (!(max > ROUNDING * (this.rowPeak[i] as number))) return i;
-      const from = start[i] as number;
-      for (let t = from; t < from + shortest; t++) {
-        const entry = Math.abs(re[t] as number) + Math.abs(im[t] as number);
-        if (entry < THRESHOLD * max) continue;
-        const count = columnCount[columns[t] as number] as number;
-        if (count < bestCount || (count === bestCount && entry > bestSize)) {
-          this.pivotRow = i;
-          this.pivotAt = t;
-          bestCount = count;
-          bestSize = entry;
-        }
+  /** What a pivot must have at least in the row taken out. */
+  private least = 0;
+
+  /**
+   * The pivot's slot; the rest of its row goes into the upper triangle. Entries that would have been chosen before it,
+   * had they been large enough, are its rivals.
+   */
+  private choose(k: number, i: number): number {
+    const { column, count, beside, least, rivalSlot, upperSlot } = this;
+    const from = this.left[i] as number;
+    let pivot = -1;
+    let fewest = this.size + 1;
+    for (let slot = from; slot >= 0; slot = beside[slot] as number) {
+      const rows = count[column[slot] as number] as number;
+      if (rows >= fewest || this.sizeOf(slot) < least) continue;
+      pivot = slot;
+      fewest = rows;
+    }
+    let upper = this.upperStart[k] as number;
+    // Before the pivot an entry of as few rows would have been chosen, after it one of fewer.
+    let isRival = fewest;
+    for (let slot = from; slot >= 0; slot = beside[slot] as number) {
+      if (slot === pivot) {
+        isRival--;
+        continue;
       }
-      looked++;
-      if (looked === LOOKED_AT || bestCount === 1) break;
+      upperSlot[upper++] = slot;
+      if ((count[column[slot] as number] as number) <= isRival) rivalSlot[this.rivals++] = slot;
     }
-    return -1;
+    this.upperStart[k + 1] = upper;
+    this.rivalStart[k + 1] = this.rivals;
+    return pivot;
   }
 
-  /** Takes the pivot row out into the upper triangle and clears the pivot column below it into the lower. */
-  eliminate(): void {
-    const { pivotRow, pivotAt, start, length, lower, upper } = this;
-    const column = this.columns[pivotAt] as number;
-    this.drop(pivotRow);
-    this.columnLeft[column] = 0;
-    const from = start[pivotRow] as number;
-    const to = from + (length[pivotRow] as number);
-    const first = upper.used;
-    for (let t = from; t < to; t++) {
-      if (t !== pivotAt) upper.push(this.columns[t] as number, this.re[t] as number, this.im[t] as number);
+  /** Clears the pivot's column below it into the lower triangle. */
+  private eliminate(k: number, pivot: number): void {
+    const pivotColumn = this.column[pivot] as number;
+    this.pivotSlot[k] = pivot;
+    this.hasPivot[pivotColumn] = 1;
+    const upperFrom = this.upperStart[k] as number;
+    const upperTo = this.upperStart[k + 1] as number;
+    this.makeRoom((this.count[pivotColumn] as number) * (upperTo - upperFrom));
+    const { re, im, row, below, length, isLeft, swallowed, lowerSlot } = this;
+    const dRe = re[pivot] as number;
+    const dIm = im[pivot] as number;
+    const square = dRe * dRe + dIm * dIm;
+    const pivotSwallowed = swallowed[row[pivot] as number] as number;
+    let lower = this.lowerStart[k] as number;
+    for (let slot = this.top[pivotColumn] as number; slot >= 0; slot = below[slot] as number) {
+      const i = row[slot] as number;
+      if (isLeft[i] === 0) continue;
+      const aRe = re[slot] as number;
+      const aIm = im[slot] as number;
+      // Divided, so that a row like the pivot's leaves nothing: no product with the inverse does that.
+      const mRe = (aRe * dRe + aIm * dIm) / square;
+      const mIm = (aIm * dRe - aRe * dIm) / square;
+      re[slot] = mRe;
+      im[slot] = mIm;
+      lowerSlot[lower++] = slot;
+      const more = Math.sqrt(mRe * mRe + mIm * mIm) * pivotSwallowed;
+      if (more > (swallowed[i] as number)) swallowed[i] = more;
+      this.takeOut(i, slot);
+      const fills = upperTo > upperFrom ? this.subtract(i, upperFrom, upperTo, mRe, mIm) : 0;
+      this.unlink(i);
+      length[i] = (length[i] as number) + fills - 1;
+      this.link(i);
     }
-    upper.closeStep();
-    const pivotRe = this.re[pivotAt] as number;
-    const pivotIm = this.im[pivotAt] as number;
-    const square = pivotRe * pivotRe + pivotIm * pivotIm;
-    for (let link = this.chainHead[column] as number; link >= 0; link = this.chainNext[link] as number) {
-      const i = this.chainRow[link] as number;
-      if (this.rowLeft[i] === 0) continue;
-      const { columns, re, im } = this;
-      let t = start[i] as number;
-      while (columns[t] !== column) t++;
-      const aRe = re[t] as number;
-      const aIm = im[t] as number;
-      const mRe = (aRe * pivotRe + aIm * pivotIm) / square;
-      const mIm = (aIm * pivotRe - aRe * pivotIm) / square;
-      lower.push(i, mRe, mIm);
-      const rest = (length[i] as number) - 1;
-      const last = (start[i] as number) + rest;
-      columns[t] = columns[last] as number;
-      re[t] = re[last] as number;
-      im[t] = im[last] as number;
-      length[i] = rest;
-      if (upper.used > first) this.subtract(i, first, mRe, mIm);
-    }
-    lower.closeStep();
+    this.lowerStart[k + 1] = lower;
   }
 
-  /** Subtracts a multiple of the pivot row, which lies in the upper triangle from `first` on. */
-  private subtract(i: number, first: number, mRe: number, mIm: number): void {
-    const { place, upper, start, length } = this;
-    const { index, re: upperRe, im: upperIm, used } = upper;
-    if ((length[i] as number) + used - first > (this.room[i] as number)) this.move(i, used - first);
-    const { columns, re, im } = this;
-    const from = start[i] as number;
-    let end = from + (length[i] as number);
-    let peak = this.rowPeak[i] as number;
-    for (let t = from; t < end; t++) place[columns[t] as number] = t + 1;
-    for (let s = first; s < used; s++) {
-      const j = index[s] as number;
-      const uRe = upperRe[s] as number;
-      const uIm = upperIm[s] as number;
-      const dRe = mRe * uRe - mIm * uIm;
-      const dIm = mRe * uIm + mIm * uRe;
-      const t = (place[j] as number) - 1;
-      if (t >= 0) {
-        re[t] = (re[t] as number) - dRe;
-        im[t] = (im[t] as number) - dIm;
+  /** Room for so many more entries and targets. */
+  private makeRoom(more: number): void {
+    if (this.slots + more > this.row.length) this.makeSlots(2 * (this.slots + more));
+    if (this.targeted + more > this.targets.length)
+      this.targets = longer(this.targets, 2 * (this.targeted + more) + 256);
+  }
+
+  private takeOut(i: number, slot: number): void {
+    const { left, beside } = this;
+    let at = left[i] as number;
+    if (at === slot) {
+      left[i] = beside[slot] as number;
+      return;
+    }
+    while (beside[at] !== slot) at = beside[at] as number;
+    beside[at] = beside[slot] as number;
+  }
+
+  /** Subtracts a multiple of the pivot's row, which lies in the upper triangle; how many entries have filled in. */
+  private subtract(i: number, upperFrom: number, upperTo: number, mRe: number, mIm: number): number {
+    const { upperSlot, column, beside, re, im, targets } = this;
+    const from = this.left[i] as number;
+    const slots = this.slots;
+    for (let u = upperFrom; u < upperTo; u++) {
+      const upper = upperSlot[u] as number;
+      const j = column[upper] as number;
+      const uRe = re[upper] as number;
+      const uIm = im[upper] as number;
+      const pRe = mRe * uRe - mIm * uIm;
+      const pIm = mRe * uIm + mIm * uRe;
+      let slot = from;
+      while (slot >= 0 && column[slot] !== j) slot = beside[slot] as number;
+      if (slot >= 0) {
+        re[slot] = (re[slot] as number) - pRe;
+        im[slot] = (im[slot] as number) - pIm;
       } else {
-        columns[end] = j;
-        re[end] = -dRe;
-        im[end] = -dIm;
-        end++;
-        this.chain(i, j);
+        slot = ~this.slots;
+        this.put(this.slots++, i, j, -pRe, -pIm);
       }
-      const entry = Math.abs(dRe) + Math.abs(dIm);
-      if (entry > peak) peak = entry;
+      targets[this.targeted++] = slot;
     }
-    for (let t = from; t < end; t++) place[columns[t] as number] = 0;
-    this.rowPeak[i] = peak;
-    length[i] = end - from;
+    return this.slots - slots;
   }
 
-  /** Moves a row to where it has room for so many more entries. */
-  private move(i: number, more: number): void {
-    const length = this.length[i] as number;
-    const room = 2 * (length + more);
-    if (this.used + room > this.columns.length) {
-      const all = 2 * (this.used + room);
-      this.columns = longer(this.columns, all);
-      this.re = longer(this.re, all);
-      this.im = longer(this.im, all);
-    }
-    const from = this.start[i] as number;
-    this.columns.copyWithin(this.used, from, from + length);
-    this.re.copyWithin(this.used, from, from + length);
-    this.im.copyWithin(this.used, from, from + length);
-    this.start[i] = this.used;
-    this.room[i] = room;
-    this.used += room;
+  private planOf({ size, columns, end }: SparseMatrix): Plan {
+    const { row, column } = this;
+    const at = (of: Int32Array, slots: Int32Array): Int32Array => {
+      const found = ints(slots.length);
+      for (let t = 0; t < slots.length; t++) found[t] = of[slots[t] as number] as number;
+      return found;
+    };
+    const pivotSlot = this.pivotSlot.slice(0, size);
+    const upperSlot = this.upperSlot.slice(0, this.upperStart[size]);
+    const lowerSlot = this.lowerSlot.slice(0, this.lowerStart[size]);
+    return {
+      columns,
+      end,
+      pivotSlot,
+      pivotRow: at(row, pivotSlot),
+      pivotColumn: at(column, pivotSlot),
+      rivalStart: this.rivalStart.slice(0, size + 1),
+      rivalSlot: this.rivalSlot.slice(0, this.rivals),
+      upperStart: this.upperStart.slice(0, size + 1),
+      upperColumn: at(column, upperSlot),
+      upperSlot,
+      lowerStart: this.lowerStart.slice(0, size + 1),
+      lowerRow: at(row, lowerSlot),
+      lowerSlot,
+      targets: this.targets.slice(0, this.targeted),
+      slots: this.slots,
+    };
   }
 }

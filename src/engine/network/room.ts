@@ -9,13 +9,13 @@ export interface Room {
   /** Entries of the matrix. */
   re: Float64Array<ArrayBuffer>;
   im: Float64Array<ArrayBuffer>;
-  /** Factors of rows and columns, sizes of entries. */
+  /** Scaling of rows and columns, sizes of the scaled entries. */
   row: Float64Array<ArrayBuffer>;
   column: Float64Array<ArrayBuffer>;
   sizes: Float64Array<ArrayBuffer>;
-  /** What a followed plan factors into. */
-  pivotRe: Float64Array<ArrayBuffer>;
-  pivotIm: Float64Array<ArrayBuffer>;
+  /** Factors. */
+  inverseRe: Float64Array<ArrayBuffer>;
+  inverseIm: Float64Array<ArrayBuffer>;
   lowerRe: Float64Array<ArrayBuffer>;
   lowerIm: Float64Array<ArrayBuffer>;
   upperRe: Float64Array<ArrayBuffer>;
@@ -28,8 +28,8 @@ export const emptyRoom = (): Room => ({
   row: none,
   column: none,
   sizes: none,
-  pivotRe: none,
-  pivotIm: none,
+  inverseRe: none,
+  inverseIm: none,
   lowerRe: none,
   lowerIm: none,
   upperRe: none,

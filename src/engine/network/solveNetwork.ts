@@ -3,14 +3,15 @@
  * angle between groups is a sum of phasors and the worst angle a sum of magnitudes (superposition).
  */
 import { abs, type Complex, complex, polar, sub, ZERO } from '../math/complex.ts';
-import { type Factors, factor, type Singular } from './complexLu.ts';
+import { factor, type Singular } from './complexLu.ts';
 import type { Lanes } from './lanes.ts';
 import { type Layout, layOut, ownerOf } from './layout.ts';
 import { indexOfNode, phasorsOf } from './phasors.ts';
+import type { Factors } from './plan.ts';
 import { type Factored, type Judged, solveRefined } from './refine.ts';
-import { emptyRoom, fitting, type Room } from './room.ts';
-import { equilibrate, type Scaling, type SparseMatrix } from './sparseMatrix.ts';
-import { stampGroups, stampInjection, stampMatrix } from './stamps.ts';
+import { emptyRoom, type Room } from './room.ts';
+import { equilibrate, type Scaling, type SparseMatrix, scale } from './sparseMatrix.ts';
+import { groupSides, injectionSide, stampMatrix } from './stamps.ts';
 import {
   EARTH,
   type NetworkElement,
@@ -29,20 +30,12 @@ interface Equations {
   readonly factors: Factors | Singular;
 }
 
-/** The equations of a network, factored; they last until the next ones in the room. */
+/** The equations of a network, scaled and factored; they last until the next ones in the room. */
 function equationsOf(layout: Layout, room: Room): Equations {
   const matrix = stampMatrix(layout, room);
   const scaling = equilibrate(matrix, room);
-  return { matrix, scaling, factors: factor(matrix, scaling, room) };
-}
-
-let rhs = new Float64Array(0);
-
-/** Right-hand sides of zeros; they last until the next ones. */
-function zeros(size: number, lanes: number): Lanes {
-  rhs = fitting(rhs, 2 * size * lanes);
-  rhs.fill(0, 0, 2 * size * lanes);
-  return { lanes, values: rhs };
+  scale(matrix, scaling);
+  return { matrix, scaling, factors: factor(matrix, room) };
 }
 
 /** The system of a network that is known to have a solution. */
@@ -108,9 +101,7 @@ function solutionOf(layout: Layout, solved: Lanes, residual: number): NetworkSol
   const theveninBetween = (a: string, b: string): Thevenin => {
     const [from, to] = [indexOfNode(layout, a), indexOfNode(layout, b)];
     system ??= factoredAgain(layout);
-    const one = zeros(layout.size, 1);
-    stampInjection(from, to, one);
-    const { x, judged } = solveRefined(system, one);
+    const { x, judged } = solveRefined(system, injectionSide(from, to));
     const [{ residual }] = judged as [Judged];
     if (!(residual <= RESIDUAL_BOUND)) {
       throw new RangeError(`impedance from ${a} to ${b} found only to a residual of ${residual}`);
@@ -144,15 +135,12 @@ const room = emptyRoom();
 export function solveNetwork(elements: readonly NetworkElement[]): NetworkSolution | NetworkFailure {
   const layout = layOut(elements);
   if ('ok' in layout) return layout;
-  const { island, groups, size } = layout;
+  const { island, groups } = layout;
   if (island.length > 0) return { ok: false, reason: 'singular', island, node: island[0] as string };
   const { matrix, scaling, factors } = equationsOf(layout, room);
   if (factors.singular) return { ok: false, reason: 'singular', island: [], ...ownerOf(layout, factors.column) };
   const system = { matrix, scaling, factors };
-  const lanes = groups.length;
-  const b = zeros(size, lanes);
-  stampGroups(layout, b);
-  const { x, judged } = solveRefined(system, b);
+  const { x, judged } = solveRefined(system, groupSides(layout));
   let worst = 0;
   for (const { residual, worstRow } of judged) {
     if (!(residual <= RESIDUAL_BOUND)) {
@@ -160,5 +148,5 @@ export function solveNetwork(elements: readonly NetworkElement[]): NetworkSoluti
     }
     worst = Math.max(worst, residual);
   }
-  return solutionOf(layout, { lanes, values: x.slice(0, 2 * size * lanes) }, worst);
+  return solutionOf(layout, { lanes: groups.length, values: x }, worst);
 }

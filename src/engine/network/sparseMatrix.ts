@@ -81,67 +81,56 @@ function inverseOfPower(x: number): number {
 export interface Scaling {
   readonly row: Float64Array;
   readonly column: Float64Array;
-  /** |re| + |im| of each entry as it was. */
+  /** |re| + |im| of each entry: as it was, and scaled once the matrix is. */
   readonly sizes: Float64Array;
 }
 
 let columnMax = new Float64Array(0);
 
-function measure({ size, start, end, re, im }: SparseMatrix, sizes: Float64Array): void {
-  for (let i = 0; i < size; i++) {
-    const to = end[i] as number;
-    for (let t = start[i] as number; t < to; t++) sizes[t] = Math.abs(re[t] as number) + Math.abs(im[t] as number);
-  }
-}
-
-/** Factors that bring the largest entry (|re| + |im|) of each row and column near one; a row or column of zeros keeps one. */
+/**
+ * Factors that bring the largest entry (|re| + |im|) of each row to at least a half and less than two, and that of each
+ * column to at least one; a row or column of zeros keeps one.
+ */
 export function equilibrate(matrix: SparseMatrix, room: Room = emptyRoom()): Scaling {
-  const { size, start, end, columns } = matrix;
+  const { size, start, end, columns, re, im } = matrix;
   room.row = fitting(room.row, size);
   room.column = fitting(room.column, size);
   room.sizes = fitting(room.sizes, columns.length);
   columnMax = fitting(columnMax, size);
   const { row, column, sizes } = room;
-  row.fill(1, 0, size);
-  column.fill(1, 0, size);
-  measure(matrix, sizes);
-  for (let pass = 0; pass < 2; pass++) {
-    columnMax.fill(0, 0, size);
-    for (let i = 0; i < size; i++) {
-      const from = start[i] as number;
-      const to = end[i] as number;
-      let rowMax = 0;
-      for (let t = from; t < to; t++) {
-        const entry = (sizes[t] as number) * (column[columns[t] as number] as number);
-        if (entry > rowMax) rowMax = entry;
-      }
-      if (rowMax > 0) row[i] = inverseOfPower(rowMax);
-      const factor = row[i] as number;
-      for (let t = from; t < to; t++) {
-        const j = columns[t] as number;
-        const entry = (sizes[t] as number) * factor;
-        if (entry > (columnMax[j] as number)) columnMax[j] = entry;
-      }
+  const most = columnMax;
+  most.fill(0, 0, size);
+  for (let i = 0; i < size; i++) {
+    const from = start[i] as number;
+    const to = end[i] as number;
+    let rowMax = 0;
+    for (let t = from; t < to; t++) {
+      const entry = Math.abs(re[t] as number) + Math.abs(im[t] as number);
+      sizes[t] = entry;
+      if (entry > rowMax) rowMax = entry;
     }
-    for (let j = 0; j < size; j++) {
-      if ((columnMax[j] as number) > 0) column[j] = inverseOfPower(columnMax[j] as number);
+    const factor = rowMax > 0 ? inverseOfPower(rowMax) : 1;
+    row[i] = factor;
+    for (let t = from; t < to; t++) {
+      const j = columns[t] as number;
+      const entry = (sizes[t] as number) * factor;
+      if (entry > (most[j] as number)) most[j] = entry;
     }
   }
+  for (let j = 0; j < size; j++) column[j] = (most[j] as number) > 0 ? inverseOfPower(most[j] as number) : 1;
   return { row, column, sizes };
 }
 
-/** The matrix with its rows and columns multiplied by the factors. */
-export function scaled(matrix: SparseMatrix, scaling: Scaling): SparseMatrix {
-  const { size, start, end, columns } = matrix;
-  const re = new Float64Array(columns.length);
-  const im = new Float64Array(columns.length);
+/** Multiplies the rows and columns of a matrix, and the sizes of its entries, by the factors. */
+export function scale({ size, start, end, columns, re, im }: SparseMatrix, { row, column, sizes }: Scaling): void {
   for (let i = 0; i < size; i++) {
-    const row = scaling.row[i] as number;
-    for (let t = start[i] as number; t < (end[i] as number); t++) {
-      const factor = row * (scaling.column[columns[t] as number] as number);
-      re[t] = (matrix.re[t] as number) * factor;
-      im[t] = (matrix.im[t] as number) * factor;
+    const rowFactor = row[i] as number;
+    const to = end[i] as number;
+    for (let t = start[i] as number; t < to; t++) {
+      const factor = rowFactor * (column[columns[t] as number] as number);
+      re[t] = (re[t] as number) * factor;
+      im[t] = (im[t] as number) * factor;
+      sizes[t] = (sizes[t] as number) * factor;
     }
   }
-  return { size, start, end, columns, re, im };
 }

@@ -5,7 +5,7 @@
  * from the structure (places), where it is kept from which values are zero besides (pattern.ts).
  */
 import type { Complex } from '../math/complex.ts';
-import type { Lanes } from './lanes.ts';
+import type { LaneEntry, SparseLanes } from './lanes.ts';
 import type { Layout } from './layout.ts';
 import { filled, type Pattern, type Places, patternOf, type Values } from './pattern.ts';
 import { emptyRoom, fitting, type Room } from './room.ts';
@@ -149,19 +149,22 @@ export function stampMatrix(layout: Layout, room: Room = emptyRoom()): SparseMat
   return matrix;
 }
 
-/** Right-hand sides with one group's sources alone, a lane for each group, in zeros. */
-export function stampGroups({ elements, branch, groups }: Layout, { lanes, values }: Lanes): void {
+/** Right-hand sides with one group's sources alone, a lane for each group. */
+export function groupSides({ elements, branch, groups }: Layout): SparseLanes {
+  const entries: LaneEntry[] = [];
   for (let at = 0; at < elements.length; at++) {
     const element = elements[at] as NetworkElement;
     if (element.kind !== 'source') continue;
-    const place = 2 * ((branch[at] as number) * lanes + groups.indexOf(element.group));
-    values[place] = element.emf.re;
-    values[place + 1] = element.emf.im;
+    const { re, im } = element.emf;
+    entries.push({ row: branch[at] as number, lane: groups.indexOf(element.group), re, im });
   }
+  return { lanes: groups.length, entries };
 }
 
-/** Right-hand side with one ampere into node a and out of node b, all sources dead, in zeros. */
-export function stampInjection(a: number | undefined, b: number | undefined, { values }: Lanes): void {
-  if (a !== undefined) values[2 * a] = 1;
-  if (b !== undefined) values[2 * b] = (values[2 * b] as number) - 1;
+/** Right-hand side with one ampere into node a and out of node b, all sources dead. */
+export function injectionSide(a: number | undefined, b: number | undefined): SparseLanes {
+  const entries: LaneEntry[] = [];
+  if (a !== undefined) entries.push({ row: a, lane: 0, re: 1, im: 0 });
+  if (b !== undefined) entries.push({ row: b, lane: 0, re: -1, im: 0 });
+  return { lanes: 1, entries };
 }

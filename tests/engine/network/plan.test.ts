@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Factors, factor } from '../../../src/engine/network/complexLu.ts';
+import { factor, type Singular } from '../../../src/engine/network/complexLu.ts';
+import { Elimination } from '../../../src/engine/network/elimination.ts';
 import { follow } from '../../../src/engine/network/follow.ts';
-import { planOf } from '../../../src/engine/network/plan.ts';
+import type { Factors, Plan, Triangle } from '../../../src/engine/network/plan.ts';
 import { solveNetwork } from '../../../src/engine/network/solveNetwork.ts';
 import { addEntry, emptyMatrix, type SparseMatrix } from '../../../src/engine/network/sparseMatrix.ts';
 import type { NetworkElement } from '../../../src/engine/network/types.ts';
@@ -32,6 +33,24 @@ const values = fc.array(
   { minLength: 60, maxLength: 60 },
 );
 
+function planOf(matrix: SparseMatrix): Plan {
+  const plan = new Elimination().run(matrix);
+  if (typeof plan === 'number') throw new Error('singular');
+  return plan;
+}
+
+/** Without the room behind what is in it, which a plan that was refused may have made longer. */
+function trimmed(factors: Factors | Singular): unknown {
+  if (factors.singular) return factors;
+  const cut = ({ start, index, re, im }: Triangle) => ({
+    start,
+    index,
+    re: re.slice(0, index.length),
+    im: im.slice(0, index.length),
+  });
+  return { ...factors, lower: cut(factors.lower), upper: cut(factors.upper) };
+}
+
 const pivots = ({ pivotRow, pivotColumn }: Factors) => ({ row: pivotRow, column: pivotColumn });
 
 describe('plan', () => {
@@ -45,7 +64,7 @@ describe('plan', () => {
         const other = matrixOf(starts(), pattern, second);
         const fresh = factor(other);
         if (planned.singular || fresh.singular) return;
-        const plan = planOf(matrixOf(starts(), pattern, first), pivots(planned));
+        const plan = planOf(matrixOf(starts(), pattern, first));
         const again = follow(plan, other);
         if (again === null) {
           refused++;
@@ -53,7 +72,7 @@ describe('plan', () => {
           return;
         }
         followed++;
-        expect({ ...planned, ...again }).toEqual(fresh);
+        expect(again).toEqual(fresh);
       }),
       { numRuns: 300 },
     );
@@ -78,8 +97,8 @@ describe('plan', () => {
     };
     const [small, large] = [factor(matrixWith(0.01)), factor(matrixWith(0.5))];
     if (small.singular || large.singular) throw new Error('singular');
-    expect([small.pivotRow[0], large.pivotRow[0]]).toEqual([1, 0]);
-    const plan = planOf(matrixWith(0.01), pivots(small));
+    expect([small.pivotColumn[0], large.pivotColumn[0]]).toEqual([1, 0]);
+    const plan = planOf(matrixWith(0.01));
     expect(follow(plan, matrixWith(0.02))).not.toBeNull();
     expect(follow(plan, matrixWith(0.5))).toBeNull();
   });
@@ -91,7 +110,7 @@ describe('plan', () => {
         const shared = starts();
         for (const each of [...all, ...all]) {
           const factors = factor(matrixOf(shared, pattern, each));
-          expect(factors).toEqual(factor(matrixOf(starts(), pattern, each)));
+          expect(trimmed(factors)).toEqual(trimmed(factor(matrixOf(starts(), pattern, each))));
           if (!factors.singular) solvable++;
         }
       }),
