@@ -68,6 +68,8 @@ const luminance = (p: Uint8ClampedArray, i: number): number =>
 const markOn = (stage: Stage, id: string): [number, number, number] | null => {
   const box = new Box3();
   for (const object of stage.drawing.of(id)) {
+    // What was drawn just now has its place only after a picture.
+    object.updateWorldMatrix(true, true);
     object.traverse((o) => {
       if (o.name.startsWith('mark-')) box.expandByObject(o);
     });

@@ -10,6 +10,7 @@ import {
 } from '../standards/acuity.ts';
 import { heardMargin, levelAt, levelFromPower, sumLevels, windBackground } from '../standards/hearing.ts';
 import { inverseNormal } from '../standards/inverseNormal.ts';
+import { bark, maskAt } from '../standards/masking.ts';
 import { aPrime, detection } from '../standards/signalDetection.ts';
 import { wilsonInterval } from '../standards/wilson.ts';
 import { checkWriter, relative, within } from './checkWriter.ts';
@@ -113,6 +114,52 @@ const boersma = checkWriter(
 );
 const hand = checkWriter('hearing', 'common practice', 'levels added by hand');
 const step = checkWriter('hearing', 'from memory', 'just audible: 1 dB on the background, from memory');
+const zwicker = checkWriter(
+  'hearing',
+  'from memory',
+  'Zwicker 1961, J. Acoust. Soc. Am. 33, 248: edges of the critical bands, from memory',
+);
+const terhardt = checkWriter('hearing', 'from memory', 'Terhardt 1979, slopes of masking, from memory, worked by hand');
+const masking = [
+  ...(
+    [
+      [200, 2],
+      [510, 5],
+      [1080, 9],
+      [2000, 13],
+      [4400, 18],
+    ] as const
+  ).map(([frequency, reference]) =>
+    zwicker({
+      id: `bark-${frequency}`,
+      quantity: 'critical-band rate',
+      input: `${frequency} Hz`,
+      ours: () => bark(frequency),
+      reference,
+      unit: 'Bark',
+      tolerance: within(0.06),
+    }),
+  ),
+  terhardt({
+    id: 'mask-below',
+    quantity: 'mask of a tone at 1080 Hz of 60 dB, 0.960 Bark below at 27 dB a Bark',
+    input: '920 Hz',
+    ours: () => maskAt(60, 1080, 920),
+    reference: 34.07,
+    unit: 'dB',
+    tolerance: within(0.02),
+  }),
+  terhardt({
+    id: 'mask-above',
+    quantity: 'mask of a tone at 1080 Hz of 60 dB, 1.017 Bark above at 24 + 0.213 - 12 dB a Bark',
+    input: '1270 Hz',
+    ours: () => maskAt(60, 1080, 1270),
+    reference: 47.585,
+    unit: 'dB',
+    tolerance: within(0.02),
+  }),
+];
+
 const hearing = [
   power({
     id: 'generator',
@@ -239,4 +286,4 @@ const counting = [
 ];
 
 /** Checks of the senses and of counting calls. */
-export const sensesChecks: readonly Check[] = [...seeing, ...hearing, ...counting];
+export const sensesChecks: readonly Check[] = [...seeing, ...hearing, ...masking, ...counting];

@@ -1,13 +1,15 @@
 /**
  * Single-phase step regulator: tall tank, three bushings on the cover (S source, L load, SL neutral), an arrester across the
  * series winding, the position dial on the wall, and the control box at eye height with its conduit. Origin: face of the pole
- * at the upper hanger; it stands off along `side`. `control` metres below the tank's foot hangs the box. Size: tank.
+ * at the upper hanger; it stands off along `side`. `control` metres below the tank's foot hangs the box. Size: tank;
+ * `step` of the tap, −16 lower to 16 raise. State `bypassed`: the blade above the bushings lies closed.
  */
 import { CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { lettering, wrapped } from './lettering.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
-import { bar, block, bolt, curve, plate, rod } from './shapes.ts';
+import { bar, block, bolt, curve, plate, ring, rod } from './shapes.ts';
+import type { Point } from './types.ts';
 import { wire } from './wire.ts';
 
 const bushing = (a: Assembly, x: number, y: number, z: number, name: string): void => {
@@ -26,33 +28,46 @@ const bushing = (a: Assembly, x: number, y: number, z: number, name: string): vo
   });
 };
 
-/** Tap position dial: white face, black hand, two small drag hands. */
-const dial = (a: Assembly, r: number, z: number): void => {
+/** Radians that the pointer turns from N to the sixteenth step; raise to the right as one faces the dial. */
+const FULL = Math.PI / 2 + 0.7;
+const STEPS = 16;
+
+/** Tap position dial: white face, N on top, a tick a step or two, black pointer at `step`, red drag hands where it has been. */
+const dial = (a: Assembly, r: number, z: number, step: number): void => {
+  const at = (of: number): number => Math.PI / 2 - (of / STEPS) * FULL;
+  const ray = (of: number, from: number, to: number, x: number): [Point, Point] => [
+    [x, from * Math.cos(at(of)), z + from * Math.sin(at(of))],
+    [x, to * Math.cos(at(of)), z + to * Math.sin(at(of))],
+  ];
   a.within(new Matrix4().makeRotationZ(0.5), () => {
-    a.add('lidPaint', rod([r - 0.01, 0, z], [r + 0.06, 0, z], 0.085, 26));
-    a.add('white', rod([r + 0.06, 0, z], [r + 0.064, 0, z], 0.075, 26));
-    for (let i = 0; i <= 16; i++) {
-      const t = -0.7 + (i / 16) * (Math.PI + 1.4);
-      a.add(
-        'black',
-        bar(
-          [r + 0.065, 0.06 * Math.cos(t), z + 0.06 * Math.sin(t)],
-          [r + 0.065, 0.07 * Math.cos(t), z + 0.07 * Math.sin(t)],
-          0.003,
-          0.001,
-          [1, 0, 0],
-        ),
-      );
+    a.add('lidPaint', rod([r - 0.01, 0, z], [r + 0.06, 0, z], 0.1, 24));
+    a.add('white', rod([r + 0.06, 0, z], [r + 0.064, 0, z], 0.091, 24));
+    for (let tick = -STEPS; tick <= STEPS; tick += 2) {
+      const long = tick % 8 === 0;
+      a.add('black', bar(...ray(tick, long ? 0.068 : 0.074, 0.084, r + 0.065), long ? 0.006 : 0.003, 0.001, [1, 0, 0]));
     }
-    a.add('black', bar([r + 0.066, 0, z - 0.01], [r + 0.066, 0.022, z + 0.055], 0.007, 0.002, [1, 0, 0]));
-    a.add('red', bar([r + 0.0655, 0, z], [r + 0.0655, 0.045, z + 0.035], 0.003, 0.001, [1, 0, 0]));
+    for (const g of lettering('N', 0.022, 0.0006)) a.add('black', g.translate(r + 0.065, 0, z + 0.052));
+    for (const of of [-4, 6]) a.add('red', bar(...ray(step + of, 0.03, 0.066, r + 0.0655), 0.004, 0.001, [1, 0, 0]));
+    a.add('black', bar(...ray(step, -0.016, 0.07, r + 0.067), 0.01, 0.002, [1, 0, 0]));
+    a.add('black', rod([r + 0.064, 0, z], [r + 0.07, 0, z], 0.011, 14));
     a.name('dial', [r + 0.07, 0, z]);
   });
 };
 
+/** Bypass above the bushings of source and load: two posts, a jaw and a blade that lies in it or stands up from its hinge. */
+const bypass = (a: Assembly, x: number, z: number, closed: boolean): void => {
+  for (const y of [-0.12, 0.12]) a.add('bronze', bar([x, y, z - 0.02], [x, y, z + 0.075], 0.018, 0.012));
+  for (const s of [-1, 1])
+    a.add('bronze', bar([x + s * 0.009, 0.12, z + 0.06], [x + s * 0.009, 0.12, z + 0.1], 0.004, 0.03));
+  const tip: Point = closed ? [x, 0.15, z + 0.075] : [x, -0.08, z + 0.33];
+  a.add('tinned', bar([x, -0.12, z + 0.075], tip, 0.006, 0.026, [1, 0, 0]));
+  a.add('tinned', ring([x, tip[1] + (closed ? 0.016 : 0.003), tip[2] + (closed ? 0 : 0.016)], [1, 0, 0], 0.014, 0.004));
+};
+
 export const regulator = builder({
   kind: 'regulator',
-  size: { diameter: 0.56, height: 1.2, control: 3.2 },
+  states: ['whole', 'bypassed'],
+  size: { diameter: 0.56, height: 1.2, control: 3.2, step: 0 },
   build: (a, size, part) => {
     const r = size.diameter / 2;
     const out = r + 0.06;
@@ -83,7 +98,8 @@ export const regulator = builder({
       bushing(a, 0.11, -0.12, top + 0.03, 's');
       bushing(a, 0.11, 0.12, top + 0.03, 'l');
       bushing(a, -0.12, 0, top + 0.03, 'sl');
-      dial(a, r, size.height * 0.78);
+      dial(a, r, size.height * 0.78, size.step);
+      bypass(a, 0.13, top + 0.42, part.state === 'bypassed');
       for (const g of lettering(part.text || '76', 0.1, 0.0012, 2))
         a.add('black', wrapped(g, r).translate(0.001, 0, size.height * 0.45));
       for (const s of [-1, 1]) {
@@ -129,7 +145,7 @@ export const regulator = builder({
         [0.06, 0.1, foot - 0.1],
         [out - r + 0.02, 0.1, foot + 0.16],
       ],
-      24,
+      16,
     );
     a.add('zinc', wire(conduit, 0.017, 9));
     a.name('control', [0.28, 0, low]);

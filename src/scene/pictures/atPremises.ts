@@ -56,9 +56,11 @@ const meter: Picture = (part, around) => {
   ];
 };
 
+const mains: Readonly<Record<string, string>> = { closed: 'main-on', tripped: 'main-tripped' };
+
 const panel: Picture = (part) => {
   const side = outwardOf(part);
-  const state = part.state.position === 'closed' ? 'main-on' : 'main-off';
+  const state = mains[part.state.position ?? 'open'] ?? 'main-off';
   return [{ spec: { kind: 'panel', side, state }, at: part.at }];
 };
 
@@ -153,10 +155,17 @@ const generator: Picture = (part) => [
   },
 ];
 
-/** Main and inlet under one slide: drawn with the main on when its handle is. */
+const slides: Readonly<Record<string, string>> = {
+  main: 'main-on',
+  inlet: 'inlet-on',
+  both: 'both-on',
+  tripped: 'main-tripped',
+};
+
+/** Main and inlet under one slide. */
 const interlocked: Picture = (part) => {
-  const on = part.state.position === 'main' || part.state.position === 'both';
-  return [{ spec: { kind: 'panel', side: outwardOf(part), state: on ? 'main-on' : 'main-off' }, at: part.at }];
+  const state = slides[part.state.position ?? 'off'] ?? 'main-off';
+  return [{ spec: { kind: 'panel', variant: 'interlock', side: outwardOf(part), state }, at: part.at }];
 };
 
 /** Lamp of an inverter by how it runs. */

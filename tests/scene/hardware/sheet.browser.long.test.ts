@@ -87,6 +87,8 @@ const closeTo = (box: Box3, half: number): Box3 => {
 const aboutMarks = (objects: readonly Object3D[]): Box3 | null => {
   const box = new Box3();
   for (const object of objects) {
+    // What was drawn just now has its place only after a picture.
+    object.updateWorldMatrix(true, true);
     object.traverse((o) => {
       if (o.name.startsWith('mark-')) box.expandByObject(o);
     });
