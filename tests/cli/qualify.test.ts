@@ -79,7 +79,7 @@ describe('qualify', () => {
     vi.doMock('../../src/engine/qualification/allChecks.ts', () => ({ allChecks: [check] }));
     const { code, out } = await qualify('--no-ngspice');
     expect(code).toBe(1);
-    expect(out).toContain('FAIL  a number (none): 2 against 1 m, off by 1 of 0.1 allowed');
+    expect(out).toContain('FAIL  a number (none): 2 against 1 m; difference +100 %, allowed 10 %');
     vi.resetModules();
     const { code: jsonCode, out: json } = await qualify('--json', '--no-ngspice');
     expect(jsonCode).toBe(1);

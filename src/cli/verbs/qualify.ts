@@ -3,8 +3,9 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { compareCase } from '../../engine/qualification/comparePhasors.ts';
+import { allowedWords, differenceWords, withUnit } from '../../engine/qualification/differenceWords.ts';
 import { type NetworkCase, randomCases, sceneCases } from '../../engine/qualification/networkCases.ts';
-import { allowedDifference, runChecks } from '../../engine/qualification/runChecks.ts';
+import { runChecks } from '../../engine/qualification/runChecks.ts';
 import { checkKinds, type QualifiedCheck } from '../../engine/qualification/types.ts';
 import { build } from '../../engine/world/build.ts';
 import { root } from '../../setup/run.mjs';
@@ -59,8 +60,8 @@ const asJson = (report: readonly QualifiedCheck[]): QualifyReport =>
 const short = (value: number): string => (Number.isFinite(value) ? String(Number(value.toPrecision(6))) : 'none');
 
 function printCheck(check: QualifiedCheck): string {
-  const { ok, quantity, input, ours, reference, unit, difference, source, kind } = check;
-  const numbers = `${short(ours)} against ${short(reference)} ${unit}, off by ${short(difference)} of ${short(allowedDifference(check))} allowed`;
+  const { ok, quantity, input, ours, reference, unit, source, kind } = check;
+  const numbers = `${short(ours)} against ${withUnit(short(reference), unit)}; difference ${differenceWords(check)}, allowed ${allowedWords(check)}`;
   return `  ${ok ? 'ok  ' : 'FAIL'}  ${quantity} (${input}): ${numbers}\n        ${kind}: ${source}`;
 }
 

@@ -1,5 +1,5 @@
 /** The checks of one model: a table, on a narrow window a card a check. */
-import { allowedDifference } from '../../engine/qualification/runChecks.ts';
+import { allowedWords, differenceWords, withUnit } from '../../engine/qualification/differenceWords.ts';
 import type { QualifiedCheck } from '../../engine/qualification/types.ts';
 import { capital } from '../words.ts';
 import { countOf, countWords, figure, type ModelGroup } from './sortReport.ts';
@@ -7,7 +7,7 @@ import { countOf, countWords, figure, type ModelGroup } from './sortReport.ts';
 const heads = ['Result', 'Quantity', 'Input', 'Ours', 'Reference', 'Difference', 'Allowed', 'Source and kind'] as const;
 
 const Row = ({ check }: { check: QualifiedCheck }) => {
-  const { ok, quantity, input, ours, reference, unit, difference, tolerance, source, kind } = check;
+  const { ok, quantity, input, ours, reference, unit, tolerance, source, kind } = check;
   return (
     <tr class={ok ? undefined : 'failed'}>
       <td data-head="Result">{ok ? 'pass' : <strong class="stamp">fail</strong>}</td>
@@ -15,17 +15,11 @@ const Row = ({ check }: { check: QualifiedCheck }) => {
         {capital(quantity)}
       </th>
       <td data-head="Input">{input}</td>
-      <td data-head="Ours">
-        {figure(ours)} {unit}
-      </td>
-      <td data-head="Reference">
-        {figure(reference)} {unit}
-      </td>
-      <td data-head="Difference">
-        {figure(difference)} {unit}
-      </td>
+      <td data-head="Ours">{withUnit(figure(ours), unit)}</td>
+      <td data-head="Reference">{withUnit(figure(reference), unit)}</td>
+      <td data-head="Difference">{differenceWords(check)}</td>
       <td data-head="Allowed">
-        {figure(allowedDifference(check))} {unit}
+        {allowedWords(check)}
         {tolerance.because !== undefined && <span class="note because">because: {tolerance.because}</span>}
       </td>
       <td data-head="Source and kind">
