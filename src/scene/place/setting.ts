@@ -42,8 +42,15 @@ export interface Place {
   readonly drives: boolean;
 }
 
-/** Whether a rectangle is clear of houses and of where people stand. */
+/** Whether a rectangle is clear of something. */
 export type IsFree = (x0: number, y0: number, x1: number, y1: number) => boolean;
+
+export interface Room {
+  /** Of houses and of where people stand. */
+  readonly free: IsFree;
+  /** Of these, and of the sight from the road to what stands at a customer's: the engine knows no backdrop that hides it. */
+  readonly clear: IsFree;
+}
 
 /** Trees stand off the line: nobody lets them grow into it. */
 const open: Plants = {
@@ -115,7 +122,7 @@ const farmland: Place = {
 const onDrive = (x: number): boolean => drives.some((drive) => Math.abs(x - drive.x) < 4);
 const behind = (y: number) => (plants: readonly Spot[]) => plants.filter((spot) => Math.abs(spot[1]) > y);
 
-const woods = (free: IsFree): Place => {
+const woods = ({ clear }: Room): Place => {
   const next = stream(77);
   const among = (many: number): Spot[] => {
     const out: Spot[] = [];
@@ -123,7 +130,7 @@ const woods = (free: IsFree): Place => {
       const x = -95 + 195 * next();
       const y = (next() < 0.6 ? 1 : -1) * (19 + 44 * next() ** 1.4) + (next() < 0.5 ? 0 : -1.5);
       const size = 0.85 + 0.55 * next();
-      if (Math.abs(x + 40) > 8 && !onDrive(x) && free(x - 7, y - 7, x + 7, y + 7)) out.push([x, y, size]);
+      if (Math.abs(x + 40) > 8 && !onDrive(x) && clear(x - 7, y - 7, x + 7, y + 7)) out.push([x, y, size]);
     }
     return out;
   };
@@ -138,11 +145,11 @@ const woods = (free: IsFree): Place => {
   };
 };
 
-const orchard = (free: IsFree): Place => {
+const orchard = ({ clear }: Room): Place => {
   const rows: Spot[] = [];
   for (let y = 17.5; y < 52; y += 6.5) {
     for (let x = -74; x < 62; x += 5.5) {
-      if (!onDrive(x) && Math.abs(x + 40) > 4 && free(x - 4, y - 4, x + 4, y + 4))
+      if (!onDrive(x) && Math.abs(x + 40) > 4 && clear(x - 4, y - 4, x + 4, y + 4))
         rows.push([x, y, 0.4 + 0.08 * hash(Math.round(x * 2), Math.round(y), 4)]);
     }
   }
@@ -150,7 +157,7 @@ const orchard = (free: IsFree): Place => {
 };
 
 /** Houses by the road at both sides, each with its hedge; one church among them. */
-const village = (free: IsFree, dark: boolean): Place => {
+const village = ({ free, clear }: Room, dark: boolean): Place => {
   const standing: Standing[] = [];
   const put = (build: Builder, spec: Omit<PartSpec, 'kind'>, at: Point, reach: number): void => {
     if (!free(at[0] - reach, at[1] - reach, at[0] + reach, at[1] + reach)) return;
@@ -170,8 +177,8 @@ const village = (free: IsFree, dark: boolean): Place => {
   }
   const hedge: Spot[] = [];
   for (let x = -88; x < 62; x += 0.95) {
-    if (!onDrive(x) && Math.abs(x + 40) > 2 && free(x - 1, 13.5, x + 1, 15.5)) hedge.push([x, 14.4, 0.52]);
-    if (!onDrive(x) && free(x - 1, -19, x + 1, -17)) hedge.push([x, -18, 0.5]);
+    if (!onDrive(x) && Math.abs(x + 40) > 2 && clear(x - 1, 13.5, x + 1, 15.5)) hedge.push([x, 14.4, 0.52]);
+    if (!onDrive(x) && clear(x - 1, -19, x + 1, -17)) hedge.push([x, -18, 0.5]);
   }
   return {
     ...farmland,
@@ -207,14 +214,16 @@ const rowOfShops = (y: number, seed: number, free: IsFree, dark: boolean): Stand
   return out;
 };
 
-const street = (free: IsFree, dark: boolean): Place => {
+const street = ({ free, clear }: Room, dark: boolean): Place => {
   const stalls: Standing[] = [];
   for (let i = 0; i < 12 && !dark; i++) {
     const x = -58 + i * 9.5;
+    // The market is across the road where nobody's meter is behind it.
+    const y = clear(-96, -15.5, 60, -12.5) ? -14.2 : 13.5;
     const build = i % 4 === 3 ? car : stall;
-    const side = build === car ? 0 : -Math.PI / 2;
-    if (free(x - 2.5, 11.5, x + 2.5, 15.5))
-      stalls.push({ build, spec: { kind: build.kind, side, seed: i }, at: [x, 13.5, 0.03] });
+    const side = build === car ? 0 : (-Math.sign(y) * Math.PI) / 2;
+    if (clear(x - 2.5, y - 2, x + 2.5, y + 2))
+      stalls.push({ build, spec: { kind: build.kind, side, seed: i }, at: [x, y, 0.03] });
   }
   return {
     plants: { broadleaf: behind(40)(open.broadleaf), conifer: behind(43)(open.conifer), bush: [] },
@@ -231,7 +240,7 @@ const street = (free: IsFree, dark: boolean): Place => {
   };
 };
 
-const works = (free: IsFree, dark: boolean): Place => {
+const works = ({ free, clear }: Room, dark: boolean): Place => {
   const standing: Standing[] = [];
   const state = dark ? 'lit' : 'dark';
   for (const [x, y] of [
@@ -250,7 +259,7 @@ const works = (free: IsFree, dark: boolean): Place => {
   }
   for (let x = -84; x < 60; x += 12) {
     for (const y of [12.5, -18])
-      if (free(x - 6, y - 0.5, x + 6, y + 0.5))
+      if (clear(x - 6, y - 0.5, x + 6, y + 0.5))
         standing.push({
           build: wireFence,
           spec: { kind: wireFence.kind, side: Math.PI / 2, size: { length: 12 } },
@@ -271,14 +280,18 @@ const works = (free: IsFree, dark: boolean): Place => {
 };
 
 /** The place of a setting; `dark`: windows are lit where somebody is in. */
-export const placeOf = (setting: Setting, free: IsFree, dark: boolean): Place => {
+export const placeOf = (setting: Setting, room: Room, dark: boolean): Place => {
   const made: Readonly<Record<Setting, () => Place>> = {
     farmland: () => farmland,
-    woods: () => woods(free),
-    orchard: () => orchard(free),
-    village: () => village(free, dark),
-    street: () => street(free, dark),
-    works: () => works(free, dark),
+    woods: () => woods(room),
+    orchard: () => orchard(room),
+    village: () => village(room, dark),
+    street: () => street(room, dark),
+    works: () => works(room, dark),
   };
-  return made[setting]();
+  const place = made[setting]();
+  const seenPast = (plants: readonly Spot[]): readonly Spot[] =>
+    plants.filter(([x, y]) => room.clear(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
+  const { broadleaf, conifer, bush } = place.plants;
+  return { ...place, plants: { broadleaf: seenPast(broadleaf), conifer: seenPast(conifer), bush: seenPast(bush) } };
 };

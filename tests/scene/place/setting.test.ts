@@ -4,13 +4,18 @@ import { describe, expect, it } from 'vitest';
 import { settings } from '../../../src/engine/scenario/types.ts';
 import { materials } from '../../../src/scene/materials/materials.ts';
 import { backdropSteps } from '../../../src/scene/place/backdrop.ts';
-import { type IsFree, placeOf } from '../../../src/scene/place/setting.ts';
+import { type IsFree, placeOf, type Room } from '../../../src/scene/place/setting.ts';
 
 const yard = { x0: -4, y0: 20, x1: 10, y1: 34 };
-const free: IsFree = (x0, y0, x1, y1) => !(x0 < yard.x1 && x1 > yard.x0 && y0 < yard.y1 && y1 > yard.y0);
-const anywhere: IsFree = () => true;
+const off =
+  (of: typeof yard): IsFree =>
+  (x0, y0, x1, y1) =>
+    !(x0 < of.x1 && x1 > of.x0 && y0 < of.y1 && y1 > of.y0);
+const before = { ...yard, y0: 0 };
+const taken: Room = { free: off(yard), clear: off(before) };
+const anywhere: Room = { free: () => true, clear: () => true };
 
-const boxesIn = (setting: (typeof settings)[number], where: IsFree): readonly Box3[] =>
+const boxesIn = (setting: (typeof settings)[number], where: Room): readonly Box3[] =>
   placeOf(setting, where, false).standing.map((one) => {
     const into = new Group();
     for (const _ of backdropSteps([one], materials(), into));
@@ -30,14 +35,22 @@ describe.each(settings)('%s', (setting) => {
   });
 
   it('builds nothing on what is taken', () => {
-    const into = boxesIn(setting, free).filter(
+    const into = boxesIn(setting, taken).filter(
       ({ min, max }) => min.x < yard.x1 && max.x > yard.x0 && min.y < yard.y1 && max.y > yard.y0,
     );
     expect(into).toEqual([]);
   });
 
+  it('plants and puts nothing low between the road and a house', () => {
+    const { plants, standing } = placeOf(setting, taken, false);
+    const places = [...Object.values(plants).flat(), ...standing.map(({ at }) => at)];
+    const between = ([x, y]: readonly [number, number, number]): boolean =>
+      x > before.x0 && x < before.x1 && y > 6 && y < yard.y0;
+    expect(places.filter(between)).toEqual([]);
+  });
+
   it('is the same each time', () => {
-    expect(placeOf(setting, free, true)).toEqual(placeOf(setting, free, true));
+    expect(placeOf(setting, taken, true)).toEqual(placeOf(setting, taken, true));
   });
 });
 
