@@ -15,13 +15,7 @@ import type { World } from '../engine/world/types.ts';
 
 export const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);
 
-/** Local time of the drill's minute, '05:52' and on. */
-export const clockAt = (world: Pick<World, 'given'>, minute: number): string => {
-  const [hours = 0, minutes = 0] = world.given.call.time.split(':').map(Number);
-  const total = hours * 60 + minutes + minute;
-  const two = (n: number): string => String(n).padStart(2, '0');
-  return `${two(Math.floor(total / 60) % 24)}:${two(total % 60)}`;
-};
+export { clockAt } from '../engine/debrief/clock.ts';
 
 const others: Readonly<Record<string, string>> = {
   site: 'weather and site',

@@ -4,6 +4,7 @@ import { briefingTopics } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { Score } from '../score/types.ts';
 import { personById } from '../world/edit.ts';
+import { clockAt } from './clock.ts';
 import { nameOf } from './words.ts';
 
 const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
@@ -42,7 +43,7 @@ export const briefingLines = (replay: Replay, score: Score): readonly string[] =
   });
   const without = planned.filter(({ works }) => !works);
   return [
-    `Held at minute ${last.minute}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map((topic) => topicWords[topic]).join(', ')}`}.`,
+    `Held at ${clockAt(replay.start, last.minute)}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map((topic) => topicWords[topic]).join(', ')}`}.`,
     ...onSheet(planned.length - without.length, planned.length),
     ...without.map(
       ({ cause, mine }) =>

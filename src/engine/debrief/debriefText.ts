@@ -1,4 +1,5 @@
 /** A debrief as plain text, for the command line and for print. */
+import { clockFrom } from './clock.ts';
 import { sameSigns, signLine } from './hazardCards.ts';
 import { laneWords } from './orderPicture.ts';
 import type { Debrief } from './types.ts';
@@ -26,14 +27,17 @@ export const debriefText = (debrief: Debrief): string =>
     ...section(
       'Exposures',
       debrief.exposures.flatMap(({ minute, severity, title, lines }) => [
-        `From minute ${minute}, ${severity}: ${title}.`,
+        `From ${clockFrom(debrief.order.call, minute)}, ${severity}: ${title}.`,
         ...lines.map((line) => `    ${line}`),
       ]),
     ),
     ...section('What only looked wrong', debrief.lookAlikes),
     ...section('Job briefing', debrief.briefing),
     ...section('The job, step by step', debrief.job),
-    ...section('Order', debrief.order.lanes.map(laneWords)),
+    ...section(
+      'Order',
+      debrief.order.lanes.map((lane) => laneWords(lane, debrief.order.call)),
+    ),
     ...section(
       'Five parts',
       debrief.parts.flatMap(({ name, value, says }) => [
@@ -43,7 +47,7 @@ export const debriefText = (debrief: Debrief): string =>
     ),
     ...section(
       'Timeline',
-      debrief.timeline.map(({ minute, words }) => `${String(minute).padStart(4)} min  ${words}`),
+      debrief.timeline.map(({ minute, words }) => `${clockFrom(debrief.order.call, minute)}  ${words}`),
     ),
     ...section(
       'Numbers',

@@ -6,6 +6,7 @@ import type { JudgedExposure, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { briefingLines } from './briefing.ts';
 import { caution } from './caution.ts';
+import { clockAt } from './clock.ts';
 import { exposureCards } from './exposureCards.ts';
 import { hazardCards } from './hazardCards.ts';
 import { jobLines } from './jobSteps.ts';
@@ -58,7 +59,7 @@ const happenedWords = (
   system: UnitSystem,
 ): string => {
   const numbers = quantities.length === 0 ? '' : ` (${quantitiesText(quantities, system)})`;
-  return `At minute ${minute}: ${metWords(mechanism, placeOf(replay.start, hazard, part))}${numbers}.`;
+  return `At ${clockAt(replay.start, minute)}: ${metWords(mechanism, placeOf(replay.start, hazard, part))}${numbers}.`;
 };
 
 /** Worst first: what could have killed, then what came first. */

@@ -1,11 +1,12 @@
 /**
  * Exposures as they are told: those of one kind that lacked the same and crossed the same limit stand on one card, each place with
- * its minutes and the worst that would have reached the person; what stood otherwise at that moment is told beside it.
+ * its times and the worst that would have reached the person; what stood otherwise at that moment is told beside it.
  */
 import type { Replay } from '../acts/types.ts';
 import type { Quantity } from '../hazards/types.ts';
 import type { JudgedExposure, Score } from '../score/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
+import { clockAt } from './clock.ts';
 import { quantitiesText } from './quantities.ts';
 import type { ExposureCard } from './types.ts';
 import { capital, lackingWords, listed, mechanismWords, placeOf } from './words.ts';
@@ -29,17 +30,18 @@ const differing = ({ quantities, now }: JudgedExposure, system: UnitSystem): str
 const distanceOf = ({ quantities }: JudgedExposure): number =>
   quantities.find(({ name }) => name.startsWith('distance'))?.value ?? 0;
 
-const minutesWords = (minutes: readonly number[]): string => {
-  const different = [...new Set(minutes)].sort((a, b) => a - b);
-  return `minute${different.length === 1 ? '' : 's'} ${listed(different.map(String))}`;
-};
+const whenWords = (replay: Replay, minutes: readonly number[]): string =>
+  listed([...new Set(minutes)].sort((a, b) => a - b).map((minute) => clockAt(replay.start, minute)));
 
 /** One place with its minutes; of several times the nearest. */
 const placeLine = (replay: Replay, all: readonly JudgedExposure[], system: UnitSystem): string => {
   const [first] = [...all].sort((a, b) => distanceOf(a) - distanceOf(b));
   if (first === undefined) return '';
   const at = first.part === 'site' ? 'Here' : capital(placeOf(replay.start, first.hazard, first.part));
-  const place = `${at} (${minutesWords(all.map(({ minute }) => minute))})`;
+  const place = `${at} (${whenWords(
+    replay,
+    all.map(({ minute }) => minute),
+  )})`;
   if (first.quantities.length === 0) return `${place}.`;
   const then = differing(first, system);
   return `${place}: ${quantitiesText(first.quantities, system)}${then === '' ? '' : `; as it stood then, ${then}`}.`;

@@ -9,6 +9,7 @@ import { aids } from '../senses/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { personById, standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
+import { clockAt } from './clock.ts';
 import { quantitiesText } from './quantities.ts';
 import type { HazardCard, Place } from './types.ts';
 import { capital, nameOf, placeOf, sentence, withThe } from './words.ts';
@@ -75,17 +76,19 @@ export const sameSigns = (places: readonly Place[]): readonly (readonly Place[])
   return [...groups.values()];
 };
 
+/** 'By eye: “…”', what places that tell the same have in common. */
+export const signWords = ([first]: readonly Place[]): string =>
+  first === undefined ? '' : `${capital(first.how)}: \u201c${first.sign}\u201d`;
+
 /** As many are named of places that tell the same. */
 const mostPlaces = 4;
 
 /** 'By eye: “…”; from the field side, pole QR-14; the road side, pole QR-14.' */
 export const signLine = (places: readonly Place[]): string => {
-  const [first] = places;
-  if (first === undefined) return '';
   const from = places.flatMap(({ from: stand }) => stand ?? []);
   const more = from.length - mostPlaces;
   const some = more > 1 ? `${from.slice(0, mostPlaces).join('; ')}; and ${more} more places` : from.join('; ');
-  return `${capital(first.how)}: \u201c${first.sign}\u201d${from.length === 0 ? '' : `, from: ${some}`}`;
+  return `${signWords(places)}${from.length === 0 ? '' : `, from: ${some}`}`;
 };
 
 const meetingWords: Readonly<Record<Mechanism, string>> = {
@@ -145,8 +148,8 @@ const missedWords: Readonly<Record<NonNullable<JudgedCause['missedBy']>, string>
   'never-looked': 'You never looked at it.',
 };
 
-const whenWords = ({ minute, missedBy }: JudgedCause): string =>
-  missedBy === null ? `Called at minute ${minute ?? 0}.` : missedWords[missedBy];
+const whenWords = (world: World, { minute, missedBy }: JudgedCause): string =>
+  missedBy === null ? `Called at ${clockAt(world, minute ?? 0)}.` : missedWords[missedBy];
 
 const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSystem): HazardCard => {
   const kind = faultKind(cause.kind);
@@ -162,7 +165,7 @@ const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSyst
     part: nameOf(world, cause.on),
     severity: kind.severity,
     found: cause.found,
-    when: whenWords(cause),
+    when: whenWords(world, cause),
     on: cause.on,
     couldBeSeen: best(cause.perceivableFrom).map((vantage) => placeWords(world, vantage)),
     places: best(cause.perceivableFrom).map((vantage) => goThere(world, vantage)),

@@ -6,6 +6,7 @@ import type { Replay, Step } from '../acts/types.ts';
 import { jobKind } from '../catalogue/jobs.ts';
 import type { JobKind, JobStep } from '../catalogue/types.ts';
 import { precondition } from '../hazards/preconditions.ts';
+import { clockAt } from './clock.ts';
 
 export interface DoneStep {
   readonly step: JobStep;
@@ -47,7 +48,7 @@ export function jobLines(replay: Replay): readonly string[] {
     if (at === null) return `Not done: ${words(step)}.`;
     const early = at < latest;
     latest = Math.max(latest, at);
-    return `Minute ${minute ?? 0}${early ? ', earlier than usual' : ''}: ${words(step)}.`;
+    return `${clockAt(replay.start, minute ?? 0)}${early ? ', earlier than usual' : ''}: ${words(step)}.`;
   });
   return [`${job.name}, as it is usually done.`, ...lines, `Where it differs: ${job.limits}`];
 }

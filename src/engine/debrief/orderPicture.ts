@@ -7,6 +7,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { type Laid, laidIn, perceived } from '../score/known.ts';
 import { firstHandsOn } from '../score/order.ts';
 import type { Score } from '../score/types.ts';
+import { clockFrom } from './clock.ts';
 import type { OrderLane, OrderPicture } from './types.ts';
 import { capital, nameOf } from './words.ts';
 
@@ -51,6 +52,7 @@ export const orderPicture = (replay: Replay, score: Score): OrderPicture => {
     .flatMap(({ cause }) => laid.filter(({ fault }) => fault.id === cause).slice(0, 1))
     .map((each) => laneOf(replay, score, each));
   return {
+    call: replay.start.given.call.time,
     minutes: Math.max(1, replay.end.clock.minute),
     handsOn: replay.steps[firstHandsOn(replay)]?.before.clock.minute ?? null,
     briefings: replay.end.paper.briefings.map(({ minute }) => minute),
@@ -58,15 +60,15 @@ export const orderPicture = (replay: Replay, score: Score): OrderPicture => {
   };
 };
 
-const at = (words: string, minute: number | null): readonly string[] =>
-  minute === null ? [] : [`${words} minute ${minute}`];
+const at = (words: string, call: string, minute: number | null): readonly string[] =>
+  minute === null ? [] : [`${words} ${clockFrom(call, minute)}`];
 
 /** A lane in words, one sentence. */
-export const laneWords = ({ title, part, perceived, called, met, known }: OrderLane): string => {
+export const laneWords = ({ title, part, perceived, called, met, known }: OrderLane, call: string): string => {
   const told = [
-    ...at('sign perceived', perceived),
-    ...at('called', called),
-    ...at(known ? 'work came near' : 'work came near, not yet known,', met),
+    ...at('sign perceived', call, perceived),
+    ...at('called', call, called),
+    ...at(known ? 'work came near' : 'work came near, not yet known,', call, met),
   ];
   return `${title} (${part}): ${told.length === 0 ? 'never perceived, never met' : told.join(', ')}.`;
 };

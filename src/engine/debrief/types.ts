@@ -38,6 +38,8 @@ export interface OrderLane {
 }
 
 export interface OrderPicture {
+  /** Time of the call, from which minutes are counted. */
+  readonly call: string;
   readonly minutes: number;
   readonly handsOn: number | null;
   readonly briefings: readonly number[];

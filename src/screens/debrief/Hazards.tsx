@@ -1,5 +1,5 @@
 /** Every hazard's cause: found or missed, from where it could have been made out, what it can do, what holds it. */
-import { sameSigns, signLine } from '../../engine/debrief/hazardCards.ts';
+import { sameSigns, signLine, signWords } from '../../engine/debrief/hazardCards.ts';
 import type { HazardCard } from '../../engine/debrief/types.ts';
 import { capital } from '../words.ts';
 import type { Vantage } from './moments.ts';
@@ -23,7 +23,8 @@ const Places = ({ card, jump }: { card: HazardCard; jump: (vantage: Vantage) => 
     <ul class="places">
       {sameSigns(card.places).map((same) => (
         <li key={same[0]?.words}>
-          <span>{signLine(same)}</span>
+          <span class="not-printed">{signWords(same)}</span>
+          <span class="print-only">{signLine(same)}</span>
           <span class="buttons not-printed">
             {same.flatMap(({ stand, from, aid, words }) =>
               stand === null || from === null || aid === null
@@ -35,7 +36,7 @@ const Places = ({ card, jump }: { card: HazardCard; jump: (vantage: Vantage) => 
                       aria-label={`Go there and look: ${words}`}
                       onClick={() => jump({ stand, aid, part: card.on })}
                     >
-                      Look from: {from}
+                      {capital(from)}
                     </button>,
                   ],
             )}

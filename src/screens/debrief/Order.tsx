@@ -1,5 +1,6 @@
 /** Exposures against knowledge: a lane a cause over the minutes of the drill, drawn as SVG and saved as PNG. */
 import { useRef } from 'preact/hooks';
+import { clockFrom } from '../../engine/debrief/clock.ts';
 import { laneWords } from '../../engine/debrief/orderPicture.ts';
 import type { OrderLane, OrderPicture } from '../../engine/debrief/types.ts';
 import { savePng } from './savePng.ts';
@@ -98,10 +99,10 @@ const Picture = ({ order, frame, title }: { order: OrderPicture; frame: Frame; t
     >
       <rect width={frame.width} height={height} fill={paper} />
       <text x={frame.left} y={16} font-size={12} fill={soft}>
-        minute 0
+        {clockFrom(order.call, 0)}
       </text>
       <text x={frame.width - 16} y={16} font-size={12} fill={soft} text-anchor="end">
-        minute {order.minutes}
+        {clockFrom(order.call, order.minutes)}
       </text>
       {order.briefings.map((minute) => (
         <path key={minute} d={`M${x(minute)} ${top - 6}V${bottom}`} stroke={soft} stroke-dasharray="2 4" />
@@ -148,7 +149,7 @@ export const Order = ({ order, title }: { order: OrderPicture; title: string }) 
         <summary>The same in words</summary>
         <ul>
           {order.lanes.map((lane) => (
-            <li key={lane.cause}>{laneWords(lane)}</li>
+            <li key={lane.cause}>{laneWords(lane, order.call)}</li>
           ))}
         </ul>
       </details>

@@ -79,10 +79,10 @@ describe.each(drills)('the debrief of $name', ({ name, replay, scored, debrief }
 it('hasty is told volts and milliamps, at the worst and as it stood', () => {
   const lines = debriefOf('hasty').exposures.flatMap((exposure) => exposure.lines);
   expect(
-    lines.some((line) => /\(minute \d+\): .*kV open-circuit, .*fibrillation possible from \d.* mA/.test(line)),
+    lines.some((line) => /\(\d\d:\d\d\): .*kV open-circuit, .*fibrillation possible from \d.* mA/.test(line)),
   ).toBe(true);
   expect(lines.some((line) => /; as it stood then, .* mA/.test(line))).toBe(true);
-  expect(debriefOf('hasty').takeAlong).toMatch(/^At minute \d+: current through the body/);
+  expect(debriefOf('hasty').takeAlong).toMatch(/^At \d\d:\d\d: current through the body/);
 });
 
 it('stuck is told what to look for again and from where', () => {

@@ -38,8 +38,8 @@ it('tells what was done when, what too early and what not at all', () => {
     { act: 'hand-over' },
   );
   expect(lines[0]).toBe('Re-fuse a tap after a patrol, as it is usually done.');
-  expect(lines.find((line) => line.includes('Lift the tube'))).toMatch(/^Minute \d+, earlier than usual: /);
-  expect(lines.find((line) => line.includes('Name the cause'))).toMatch(/^Minute \d+: /);
+  expect(lines.find((line) => line.includes('Lift the tube'))).toMatch(/^\d\d:\d\d, earlier than usual: /);
+  expect(lines.find((line) => line.includes('Name the cause'))).toMatch(/^\d\d:\d\d: /);
   expect(lines.find((line) => line.includes('Keep everybody out'))).toMatch(/^Not done: /);
 });
 

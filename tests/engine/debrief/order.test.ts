@@ -43,7 +43,7 @@ describe('the picture of order', () => {
 describe('the briefing', () => {
   it('of the careful drill went through all five subjects with a control that works for each cause', () => {
     const { debrief } = debriefOf('careful');
-    expect(debrief.briefing[0]).toMatch(/^Held at minute \d+, with .*; all five subjects\.$/);
+    expect(debrief.briefing[0]).toMatch(/^Held at \d\d:\d\d, with .*; all five subjects\.$/);
     expect(debrief.briefing[1]).toMatch(/^(All 8|[5-7] of the 8) causes stood on the sheet with a control that works/);
   });
 
