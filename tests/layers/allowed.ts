@@ -45,7 +45,7 @@ export const engineRooms: Readonly<Record<string, Room>> = {
   score: { rooms: actsAndAbove, notTheReader: true },
   trainees: { rooms: scoreAndAbove, notTheReader: true },
   proof: { rooms: actsAndAbove, packages: ['zod'], notTheReader: true },
-  variants: { rooms: [...actsAndAbove, 'proof'], packages: ['yaml'] },
+  variants: { rooms: [...actsAndAbove, 'proof'], packages: ['yaml', 'zod'] },
   debrief: { rooms: scoreAndAbove, notTheReader: true },
   record: { rooms: scoreAndAbove, notTheReader: true },
   qualification: { rooms: scoreAndAbove, notTheReader: true },

@@ -32,7 +32,8 @@ export interface ParseOptions {
 const inOrder = (a: PlacedRefusal, b: PlacedRefusal): number =>
   a.place.line - b.place.line || a.place.column - b.place.column;
 
-const problemsFrom = (file: string, refusals: readonly PlacedRefusal[]): Problem[] => {
+/** Problems in order of place, each once; the rest counted where there are too many. */
+export const problemsFrom = (file: string, refusals: readonly PlacedRefusal[]): Problem[] => {
   const seen = new Set<string>();
   const all = [...refusals].sort(inOrder).map(({ place, path, found, expected, nearest }): Problem => {
     const message = messageOf(path, nearest === undefined ? { found, expected } : { found, expected, nearest });

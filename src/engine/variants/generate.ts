@@ -1,121 +1,93 @@
 /**
- * Variants of a base scenario: drawn (vary.ts, layFaults.ts), written, read again as any file, and thrown away if the
- * scene is no good one: it does not parse, its circuit has no solution, a fault does no harm there, a claim of its short
- * proof fails or it has no par, its difficulty is not the one asked for, or it is there already. Each draw is seeded by
- * the seed and its number, so the same seed gives the same files.
+ * Variants by a seed. Each number of a seed is drawn for by itself, by a generator of its own, until a draw is good, so
+ * that numbers may be worked on apart, in any order, by any number of workers, and give the same files. Bases are taken
+ * in turn. A twin of an earlier number is drawn again once all are there (`settled`), in their order.
  */
-import { CircuitDefect } from '../circuit/circuitDefect.ts';
-import { solveCircuit } from '../circuit/solveCircuit.ts';
-import { hazardsIn } from '../hazards/hazardsIn.ts';
-import { prove } from '../proof/prove.ts';
-import { parse } from '../scenario/parse.ts';
-import { build } from '../world/build.ts';
-import type { World } from '../world/types.ts';
-import { difficultyOf } from './difficulty.ts';
-import { Draw } from './draw.ts';
-import { rowsFor } from './layFaults.ts';
-import { type Bounds, type Difficulty, plainBounds, type Rejection, type Variant } from './types.ts';
-import { vary } from './vary.ts';
-import { type Group, readWritten, writeYaml } from './written.ts';
+import { type Base, type Bounds, type Grade, plainBounds, type Rejection, rejections, type Variant } from './types.ts';
+import { variantFrom } from './variantFrom.ts';
 
 export interface GenerateOptions {
   readonly seed: number;
-  readonly count: number;
-  readonly grade?: Difficulty['grade'];
+  readonly bases: readonly Base[];
+  readonly grade?: Grade;
   readonly bounds?: Bounds;
-  /** Draws before it gives up; 40 a variant if not said. */
+  /** Draws for a number before it is given up. */
   readonly most?: number;
-  readonly tell?: (draws: number, made: number) => void;
+  readonly tell?: (draws: number) => void;
 }
 
-export interface Generated {
-  readonly variants: readonly Variant[];
+/** How often what was thrown away, and for which reasons. */
+export type Counts = Readonly<Record<Rejection, Readonly<Record<string, number>>>>;
+
+/** What became of a number. */
+export interface Made {
+  readonly number: number;
+  /** Null: given up. */
+  readonly variant: Variant | null;
   readonly draws: number;
-  readonly rejected: Readonly<Record<Rejection, number>>;
+  readonly rejected: Counts;
 }
 
-/** Bounds of the short proof: acts looked at and routes walked. */
-const SHORT = { most: 1500, tries: 10 };
+const MOST = 40;
 
-const head =
-  'A variant, drawn and proved by loose-tie generate.\nAn invention: no real place, road, person or company. Training aid only.';
+const none = (): Counts => Object.fromEntries(rejections.map((name) => [name, {}])) as Counts;
 
-const read = (written: Group, name: string) =>
-  parse(writeYaml(written, head), name, { parts: (scenario) => build(scenario, '').parts });
+/** One more for a reason. */
+const counted = (counts: Counts, is: Rejection, why: string): Counts => ({
+  ...counts,
+  [is]: { ...counts[is], [why]: (counts[is][why] ?? 0) + 1 },
+});
 
-/** The base varied and with faults; null if the varied scene is none. */
-function drawn(draw: Draw, base: Group, bounds: Bounds, id: string): Group | null {
-  const bare = { ...vary(draw, base, bounds), id, faults: [], 'look-alikes': [] };
-  const parsed = read(bare, id);
-  if (!parsed.ok) return null;
-  const { parts } = build(parsed.scenario, '');
-  const faults = rowsFor(draw, parts, draw.whole(...bounds.faults), false, new Set());
-  const taken = new Set(faults.map(({ on }) => String(on)));
-  return { ...bare, faults, 'look-alikes': rowsFor(draw, parts, draw.whole(...bounds.lookAlikes), true, taken) };
-}
+/** Counts of several numbers together. */
+export const summed = (all: readonly Counts[]): Counts =>
+  all.reduce((sum, counts) => {
+    let now = sum;
+    for (const name of rejections) {
+      for (const [why, times] of Object.entries(counts[name])) {
+        now = { ...now, [name]: { ...now[name], [why]: (now[name][why] ?? 0) + times } };
+      }
+    }
+    return now;
+  }, none());
 
-/** Whether the circuit has a solution. */
-function isSolvable(world: World): boolean {
-  try {
-    solveCircuit(world);
-    return true;
-  } catch (error) {
-    if (error instanceof CircuitDefect) return false;
-    throw error;
+/** The variant of a number, drawn for from draw `after` on. */
+export function variantAt(options: GenerateOptions, number: number, after = 0): Made {
+  const { seed, bases, grade, bounds = plainBounds, most = MOST, tell } = options;
+  const base = bases[(number - 1) % bases.length];
+  if (base === undefined) throw new Error('no base to draw from');
+  let rejected = none();
+  for (let draws = after; draws < most; draws++) {
+    tell?.(draws);
+    const outcome = variantFrom({ base, bounds, seed, number, draw: draws, ...(grade === undefined ? {} : { grade }) });
+    if ('variant' in outcome) return { number, variant: outcome.variant, draws: draws + 1, rejected };
+    rejected = counted(rejected, outcome.rejected.is, outcome.rejected.why);
   }
+  return { number, variant: null, draws: most, rejected };
 }
 
-type Outcome = { readonly variant: Variant } | { readonly rejection: Rejection };
-
-function variantFrom(written: Group, id: string, grade: Difficulty['grade'] | undefined): Outcome {
-  const parsed = read(written, id);
-  if (!parsed.ok) return { rejection: 'parse' };
-  const world = build(parsed.scenario, parsed.hash, 1);
-  if (!isSolvable(world)) return { rejection: 'circuit' };
-  const hazards = hazardsIn(world);
-  const causes = parsed.scenario.faults.map((fault) => fault.id);
-  if (!causes.every((cause) => hazards.some((hazard) => hazard.causes.includes(cause))))
-    return { rejection: 'harmless' };
-  const proof = prove(world, { seed: 1, ...SHORT });
-  if (!proof.ok || proof.par === null) return { rejection: 'proof' };
-  const difficulty = difficultyOf(world, causes, parsed.scenario.lookAlikes.length, hazards, proof);
-  if (grade !== undefined && difficulty.grade !== grade) return { rejection: 'grade' };
-  // The grade stands in the file, and neither the World's physics nor its proof reads it.
-  const yaml = writeYaml({ ...written, grade: difficulty.grade }, head);
-  const graded = parse(yaml, id, { parts: (scenario) => build(scenario, '').parts });
-  if (!graded.ok) return { rejection: 'parse' };
-  return { variant: { id, yaml, scenario: graded.scenario, difficulty, proof } };
-}
-
-/** What two variants have in common if they are twins. */
+/** What two variants have in common if they are twins: all but their names. */
 const faceOf = ({ scenario }: Variant): string => JSON.stringify({ ...scenario, id: '', title: '' });
 
-/** Variants of a base scenario's text, which must be a good one; fewer than asked for if the draws run out. */
-export function generate(base: string, options: GenerateOptions): Generated {
-  const { seed, count, grade, bounds = plainBounds, most = 40 * count, tell } = options;
-  const written = readWritten(base);
-  const rejected: Record<Rejection, number> = { parse: 0, circuit: 0, harmless: 0, proof: 0, grade: 0, twin: 0 };
-  const variants: Variant[] = [];
+/** Numbers in their order, twins drawn again. */
+export function settled(options: GenerateOptions, made: readonly Made[]): readonly Made[] {
   const faces = new Set<string>();
-  let draws = 0;
-  while (variants.length < count && draws < most) {
-    tell?.(draws, variants.length);
-    draws++;
-    const draw = new Draw(`variant ${seed} ${draws}`);
-    const id = `${String(written.id)}-${seed}-${variants.length + 1}`;
-    const made = drawn(
-      draw,
-      { ...written, title: `${String(written.title)}, variant ${seed}-${variants.length + 1}` },
-      bounds,
-      id,
-    );
-    const outcome: Outcome = made === null ? { rejection: 'parse' } : variantFrom(made, id, grade);
-    if ('rejection' in outcome) rejected[outcome.rejection]++;
-    else if (faces.has(faceOf(outcome.variant))) rejected.twin++;
-    else {
-      faces.add(faceOf(outcome.variant));
-      variants.push(outcome.variant);
-    }
-  }
-  return { variants, draws, rejected };
+  return [...made]
+    .sort((a, b) => a.number - b.number)
+    .map((each) => {
+      let now = each;
+      while (now.variant !== null && faces.has(faceOf(now.variant))) {
+        const again = variantAt(options, now.number, now.draws);
+        const rejected = counted(summed([now.rejected, again.rejected]), 'twin', 'the same as an earlier one');
+        now = { ...again, rejected };
+      }
+      if (now.variant !== null) faces.add(faceOf(now.variant));
+      return now;
+    });
 }
+
+/** Variants numbered from 1; fewer than asked for where draws run out. */
+export const generate = (options: GenerateOptions, count: number): readonly Made[] =>
+  settled(
+    options,
+    Array.from({ length: count }, (_, i) => variantAt(options, i + 1)),
+  );
