@@ -12,10 +12,12 @@ import type { Caption, Desk, Offered, Playing, SceneState, Settings, Way } from 
 import type { Judge } from './judge.ts';
 import type { Kept } from './kept.ts';
 import type { Library } from './library.ts';
+import type { Shelf } from './shelf.ts';
 
 export interface DeskParts {
   readonly library: Library;
   readonly kept: Kept;
+  readonly shelf: Shelf;
   /** The drill on the screen; the desk alone writes it. */
   readonly playing: Signal<Playing | null>;
   readonly lessMotion: boolean;
@@ -47,6 +49,10 @@ const photosKey = 'loose-tie.photos';
 
 const fileName = ({ scenario, entries }: Log): string => `loose-tie-${scenario}-${entries.length}-acts.json`;
 
+/** How the scenario of a log may be got that was drawn and is not kept here. */
+const fromWhere = ({ variant }: Log): string =>
+  variant === undefined ? '' : ` It was drawn from ${variant.of} by number ${variant.seed}: draw it again first.`;
+
 /** Everything the screens ask for, over the parts of this device. */
 export const createDesk = (parts: DeskParts): Desk => {
   const { kept, library, playing } = parts;
@@ -77,7 +83,9 @@ export const createDesk = (parts: DeskParts): Desk => {
     }
   });
 
-  const offeredOf = (log: Log): Offered | undefined => library.offered.find(({ hash }) => hash === log.scenarioHash);
+  const offeredWith = (wanted: string): Offered | undefined =>
+    [...library.offered, ...parts.shelf.offered.peek()].find(({ hash }) => hash === wanted);
+  const offeredOf = (log: Log): Offered | undefined => offeredWith(log.scenarioHash);
 
   const keep = ({ log, stage }: Snapshot): void => {
     overtaken = false;
@@ -152,7 +160,7 @@ export const createDesk = (parts: DeskParts): Desk => {
   const playLog = (log: Log): boolean => {
     const offered = offeredOf(log);
     if (offered === undefined) {
-      problem.value = `That log was made with another scenario, or another version of it (${log.scenario}).`;
+      problem.value = `That log was made with another scenario, or another version of it (${log.scenario}).${fromWhere(log)}`;
       return false;
     }
     return play(offered, log.seed, log);
@@ -218,6 +226,13 @@ export const createDesk = (parts: DeskParts): Desk => {
       const log = playing.value?.snapshot.value.log ?? running.value;
       if (log !== null) parts.handOut(fileName(log), `${JSON.stringify(log, null, 1)}\n`);
     },
+    shelf: parts.shelf.offered,
+    saveScenario: ({ scenario, text }) => {
+      if (text !== undefined) parts.handOut(`${scenario.id}.yaml`, text);
+    },
+    putAway: ({ hash }) => parts.shelf.remove(hash),
+    offeredWith,
+    someSeed: () => parts.seed() % 10_000,
     tryAgain: () => {
       const log = playing.value?.snapshot.value.log;
       const offered = log && offeredOf(log);

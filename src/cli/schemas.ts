@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { actJsonSchema, logJsonSchema } from '../engine/acts/logForm.ts';
 import { scenarioJsonSchema } from '../engine/scenario/jsonSchema.ts';
 import { weightsJsonSchema } from '../engine/score/weightsForm.ts';
+import { boundsJsonSchema } from '../engine/variants/boundsForm.ts';
 import { catalogueReportSchema } from './schemas/catalogueReport.ts';
 import { checkReportSchema } from './schemas/checkReport.ts';
 import { circuitReportSchema } from './schemas/circuitReport.ts';
@@ -23,6 +24,7 @@ export const schemas: Readonly<Record<string, () => object>> = {
   log: logJsonSchema,
   act: actJsonSchema,
   weights: weightsJsonSchema,
+  bounds: boundsJsonSchema,
   catalogue: printed('What loose-tie catalogue --json prints', catalogueReportSchema),
   check: printed('What loose-tie check --json prints', checkReportSchema),
   circuit: printed('What loose-tie circuit --json prints', circuitReportSchema),

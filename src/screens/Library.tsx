@@ -1,4 +1,5 @@
 /** The drills on offer by grade. What each is about is said so that it does not tell what will be found. */
+import { Another } from './Another.tsx';
 import type { Desk, Offered } from './types.ts';
 
 const grades = [
@@ -19,7 +20,54 @@ const Row = ({ desk, offered }: { desk: Desk; offered: Offered }) => {
       <button type="button" class="primary" onClick={() => desk.take(offered)}>
         Take this drill<span class="sr-only">: {title}</span>
       </button>
+      {desk.drawer !== undefined && offered.text !== undefined && (
+        <details class="wide">
+          <summary>
+            Another like this<span class="sr-only">: {title}</span>
+          </summary>
+          <Another desk={desk} of={offered} />
+        </details>
+      )}
     </li>
+  );
+};
+
+/** Scenes that were drawn here; the start sheet lists them so that a crew can take the same one again. */
+const Shelf = ({ desk }: { desk: Desk }) => {
+  const drawn = desk.shelf.value;
+  if (drawn.length === 0) return null;
+  return (
+    <section class="grade" aria-labelledby="drawn">
+      <h3 id="drawn">Drawn scenes kept on this device</h3>
+      <ul class="library">
+        {drawn.map((offered) => {
+          const { title, grade, call, variant } = offered.scenario;
+          const from = desk.library.find(({ scenario }) => scenario.id === variant?.of)?.scenario.title ?? variant?.of;
+          return (
+            <li key={offered.hash}>
+              <div>
+                <h4>{title}</h4>
+                <p class="meta">{call.place}</p>
+                <p>
+                  Grade {grade}. Drawn from {from} by number {variant?.seed}.
+                </p>
+              </div>
+              <p class="buttons">
+                <button type="button" class="primary" onClick={() => desk.take(offered)}>
+                  Take this drill<span class="sr-only">: {title}</span>
+                </button>
+                <button type="button" onClick={() => desk.saveScenario(offered)}>
+                  Save<span class="sr-only"> {title} as a file</span>
+                </button>
+                <button type="button" onClick={() => desk.putAway(offered)}>
+                  Put away<span class="sr-only">: {title}</span>
+                </button>
+              </p>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
   );
 };
 
@@ -55,6 +103,7 @@ export const Library = ({ desk }: { desk: Desk }) => (
         </section>
       );
     })}
+    <Shelf desk={desk} />
     {desk.library.length > 1 && <Surprise desk={desk} />}
   </>
 );

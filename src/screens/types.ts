@@ -29,6 +29,8 @@ export interface Settings {
 export interface Offered {
   readonly scenario: Scenario;
   readonly hash: string;
+  /** Its file, from which variants are drawn; absent: none can be. */
+  readonly text?: string;
   /** Proven par of this very scenario by this engine; absent or null: none. */
   readonly par?: Log['par'];
   /** The route that shows the par, and how far it is from what no route can fall under. */
@@ -54,6 +56,20 @@ export type Proving =
 export interface Prover {
   readonly state: ReadonlySignal<Proving>;
   start(offered: Offered): void;
+  cancel(): void;
+}
+
+/** How far the drawing of a variant is; `base` is the hash of what it is drawn from. */
+export type Drawing =
+  | { readonly is: 'idle' }
+  | { readonly is: 'running'; readonly base: string; readonly seed: number; readonly draws: number }
+  | { readonly is: 'done'; readonly base: string; readonly seed: number; readonly offered: Offered }
+  | { readonly is: 'failed'; readonly base: string; readonly why: string };
+
+/** Draws variants of scenarios beside the page, one at a time; what is drawn lies on the shelf. */
+export interface Drawer {
+  readonly state: ReadonlySignal<Drawing>;
+  start(base: Offered, seed: number): void;
   cancel(): void;
 }
 
@@ -129,6 +145,10 @@ export interface Playing {
 export interface Desk {
   /** Absent: nothing can be proved here. */
   readonly prover?: Prover;
+  /** Absent: no variants can be drawn here. */
+  readonly drawer?: Drawer;
+  /** Drawn scenarios kept on this device. */
+  readonly shelf: ReadonlySignal<readonly Offered[]>;
   readonly library: readonly Offered[];
   readonly settings: Signal<Settings>;
   readonly playing: ReadonlySignal<Playing | null>;
@@ -148,6 +168,14 @@ export interface Desk {
   forget(): void;
   openLog(file: File): Promise<void>;
   saveLog(): void;
+  /** Hands the scenario out as a file. */
+  saveScenario(offered: Offered): void;
+  /** Takes a drawn scenario off the shelf. */
+  putAway(offered: Offered): void;
+  /** The scenario of the library or the shelf with the hash. */
+  offeredWith(hash: string): Offered | undefined;
+  /** A number that a variant may be drawn by. */
+  someSeed(): number;
   tryAgain(): void;
   leave(): void;
 }

@@ -4,6 +4,7 @@ import { createDesk } from '../../src/app/desk.ts';
 import { createJudge } from '../../src/app/judge.ts';
 import { createKept, type TextStore } from '../../src/app/kept.ts';
 import type { Library } from '../../src/app/library.ts';
+import { createShelf, type Shelf } from '../../src/app/shelf.ts';
 import type { Caption, Desk, Offered, Playing, SceneState } from '../../src/screens/types.ts';
 
 export const memoryStore = (): TextStore & { readonly texts: Map<string, string> } => {
@@ -27,6 +28,7 @@ export const fullStore = (): TextStore => ({
 
 export interface MadeDesk {
   readonly desk: Desk;
+  readonly shelf: Shelf;
   readonly files: { readonly name: string; readonly text: string }[];
   /** The drill on the screen. */
   playing(): Playing;
@@ -40,9 +42,12 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
   const files: { name: string; text: string }[] = [];
   const changes: (() => void)[] = [];
   const playing = signal<Playing | null>(null);
+  const kept = createKept(store);
+  const shelf = createShelf(kept);
   const desk = createDesk({
     library,
-    kept: createKept(store),
+    kept,
+    shelf,
     playing,
     lessMotion: true,
     narrow: () => false,
@@ -61,6 +66,7 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
   };
   return {
     desk,
+    shelf,
     files,
     playing: now,
     otherTabActed: () => {

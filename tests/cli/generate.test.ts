@@ -1,5 +1,5 @@
-/** `generate`: the same files byte for byte, each of which `check` finds good; bad use is told. */
-import { readdirSync, readFileSync } from 'node:fs';
+/** `generate`: files that `check` finds good, within an instructor's bounds; bad use is told. Workers: the long tests. */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { readTextFile } from '../../src/cli/io.ts';
@@ -22,25 +22,42 @@ const cli = async (...args: string[]): Promise<{ code: number; out: string; err:
   return { code, out, err };
 };
 
-test('writes the same good scenario files for the same seed', async () => {
-  const [once, again] = [emptyFolder(), emptyFolder()];
-  const made = await cli('generate', '--seed', '7', '--count', '1', '--out', once);
+const boundsFile = (text: string): string => {
+  const file = join(emptyFolder(), 'bounds.yaml');
+  writeFileSync(file, `format: loose-tie-bounds\nversion: 1\n${text}`);
+  return file;
+};
+
+test('writes good scenario files within the bounds, each with its par', async () => {
+  const [out, par] = [emptyFolder(), emptyFolder()];
+  const bounds = boundsFile(
+    'bases: [mill-lane-refuse]\nfaults: { least: 1, most: 1, kinds: [tie-broken, guy-broken] }\n',
+  );
+  const made = await cli('generate', '--seed', '7', '--bounds', bounds, '--out', out, '--par', par);
   expect({ code: made.code, err: made.err }).toEqual({ code: 0, err: '' });
   expect(made.out).toMatch(/grade [123] \(/);
-  const files = readdirSync(once).sort();
+  const files = readdirSync(out);
   expect(files).toEqual(['mill-lane-refuse-7-1.yaml']);
-  await cli('generate', '--seed', '7', '--count', '1', '--out', again);
-  for (const file of files) expect(readFileSync(join(again, file))).toEqual(readFileSync(join(once, file)));
-  const checked = await cli('check', ...files.map((file) => join(once, file)));
+  expect(readFileSync(join(out, 'mill-lane-refuse-7-1.yaml'), 'utf8')).toMatch(/kind: (tie|guy)-broken/);
+  expect(JSON.parse(readFileSync(join(par, 'mill-lane-refuse-7-1.json'), 'utf8'))).toMatchObject({
+    format: 'loose-tie-par',
+    scenario: 'mill-lane-refuse-7-1',
+  });
+  const checked = await cli('check', ...files.map((file) => join(out, file)));
   expect({ code: checked.code, err: checked.err }).toEqual({ code: 0, err: '' });
 }, 60_000);
 
-test('refuses a grade there is not and a base that is no scenario, and writes nothing', async () => {
+test('refuses what is no grade, no scenario and no bounds, and writes nothing', async () => {
   const out = emptyFolder();
   expect((await cli('generate', '--seed', '7', '--grade', '4', '--out', out)).code).toBe(2);
   expect((await cli('generate', '--seed', '', '--out', out)).code).toBe(2);
   const bad = await cli('generate', '--seed', '7', '--from', join(out, 'none.yaml'), '--out', out);
   expect(bad.code).toBe(2);
   expect(bad.err).toMatch(/no such file/);
+  const wrong = await cli('generate', '--seed', '7', '--bounds', boundsFile('weather: [hail]\n'), '--out', out);
+  expect(wrong.code).toBe(2);
+  expect(wrong.err).toMatch(/bounds\.yaml:3:11 weather\[0\]: found "hail"/);
+  const stranger = await cli('generate', '--seed', '7', '--bounds', boundsFile('bases: [no-lane]\n'), '--out', out);
+  expect(stranger.err).toMatch(/no-lane, which is not in the library/);
   expect(readdirSync(out)).toEqual([]);
 });

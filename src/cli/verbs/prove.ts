@@ -1,5 +1,4 @@
 /** `prove`: explores what a drill of a scenario can come to, and says what holds, what fails and what is not known. */
-import { spawn } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { type Command, InvalidArgumentError } from 'commander';
@@ -7,7 +6,8 @@ import { parFile } from '../../engine/proof/parForm.ts';
 import { type Progress, prove } from '../../engine/proof/prove.ts';
 import type { Proof } from '../../engine/proof/types.ts';
 import { build } from '../../engine/world/build.ts';
-import { BadUse, type Io, type Register, writeJson } from '../io.ts';
+import { apart } from '../apart.ts';
+import { type Io, type Register, writeJson } from '../io.ts';
 import { type KeptProof, proofCache } from '../proofCache.ts';
 import { readScenario } from '../readScenario.ts';
 import { type ProveReport, proveReportSchema } from '../schemas/proveReport.ts';
@@ -63,28 +63,13 @@ function proveFile(io: Io, file: string, { seed, fresh }: Options): Reported {
 }
 
 /** Proves one file in a process of its own, which leaves the proof in the cache. */
-const apart = (file: string, { seed, fresh }: Options): Promise<void> =>
-  new Promise((resolve, reject) => {
-    const args = [
-      process.argv[1] ?? '',
-      'prove',
-      file,
-      '--json',
-      '--seed',
-      String(seed),
-      ...(fresh ? ['--fresh'] : []),
-    ];
-    const child = spawn(process.execPath, args, { stdio: ['ignore', 'ignore', 'inherit'] });
-    child.on('error', reject);
-    child.on('exit', (code) =>
-      code === 0 || code === 1 ? resolve() : reject(new BadUse(`${file} could not be proved apart (exit ${code})`)),
-    );
-  });
+const proveApart = (file: string, { seed, fresh }: Options): Promise<void> =>
+  apart(['prove', file, '--json', '--seed', String(seed), ...(fresh ? ['--fresh'] : [])], () => undefined);
 
 async function inWorkers(files: readonly string[], options: Options): Promise<void> {
   const left = [...files];
   const work = async (): Promise<void> => {
-    for (let file = left.shift(); file !== undefined; file = left.shift()) await apart(file, options);
+    for (let file = left.shift(); file !== undefined; file = left.shift()) await proveApart(file, options);
   };
   await Promise.all(Array.from({ length: Math.min(options.workers, files.length) }, work));
 }

@@ -16,6 +16,7 @@ export const newLog = (world: World, seed: number, par: Log['par'] = null): Log 
   version: 1,
   scenario: world.scenario,
   scenarioHash: world.scenarioHash,
+  ...(world.given.variant === undefined ? {} : { variant: world.given.variant }),
   engine: engineVersion,
   seed,
   par,

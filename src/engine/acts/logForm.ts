@@ -23,6 +23,14 @@ export const logForm = z.strictObject({
   version: z.literal(1),
   scenario: name.describe('Id of the scenario.'),
   scenarioHash: fullHash.describe('SHA-256 of the parsed scenario.'),
+  variant: z
+    .strictObject({
+      of: name.describe('Id of the scenario that this one was drawn from.'),
+      seed: z.int().min(0).describe('Seed of the draw.'),
+      number: z.int().min(1).describe('Which of the variants of the seed.'),
+    })
+    .optional()
+    .describe('Where a drawn scenario comes from; absent: it was written.'),
   engine: name.describe('Version of the engine that made it.'),
   seed: z.int(),
   par: z

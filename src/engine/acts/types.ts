@@ -1,6 +1,7 @@
 /** Intents of the trainee. A refused act gives the same World and a reason; an unwise act happens. */
 import type { Mechanism } from '../catalogue/types.ts';
 import type { Exposure, Reach } from '../hazards/types.ts';
+import type { ScenarioVariant } from '../scenario/types.ts';
 import type { Aid } from '../senses/types.ts';
 import type { PointId, Task, World } from '../world/types.ts';
 
@@ -122,6 +123,8 @@ export interface Log {
   readonly scenarioHash: string;
   readonly engine: string;
   readonly seed: number;
+  /** What a drawn scenario was drawn from; absent: nothing. */
+  readonly variant?: ScenarioVariant;
   /** Proven par that Service was judged by; null: none. */
   readonly par: {
     readonly minutes: number;

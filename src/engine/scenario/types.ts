@@ -2,12 +2,21 @@
 import type { Phases } from '../catalogue/phaseNets.ts';
 import type { Side } from '../catalogue/types.ts';
 
+/** What a scenario was drawn from, by which seed, and which of that seed's it is. */
+export interface ScenarioVariant {
+  readonly of: string;
+  readonly seed: number;
+  readonly number: number;
+}
+
 export interface Scenario {
   readonly format: 1;
   readonly id: string;
   readonly title: string;
   readonly grade: 1 | 2 | 3;
   readonly teaches: string;
+  /** Where a drawn scenario comes from. */
+  readonly variant?: ScenarioVariant;
   readonly call: ScenarioCall;
   readonly site: ScenarioSite;
   readonly supply: ScenarioSupply;

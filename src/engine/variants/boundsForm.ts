@@ -9,7 +9,8 @@ import { problemsFrom } from '../scenario/parse.ts';
 import { type Problem, shown } from '../scenario/problem.ts';
 import { readTree } from '../scenario/readTree.ts';
 import { refusalsFrom } from '../scenario/refusalsFrom.ts';
-import { choice, fieldNotes, flag, group, id, list, number, refuse, text } from '../scenario/schema/field.ts';
+import { choice, fieldNotes, flag, group, id, kind, list, number, refuse, text } from '../scenario/schema/field.ts';
+import { nearestWord } from '../units/nearestWord.ts';
 import {
   type Bounds,
   bodies,
@@ -40,11 +41,20 @@ const range = (what: string, to: number) => ({
 
 const kinds = faultKinds
   .filter(({ benign }) => !benign)
-  .map((kind) => kind.id)
+  .map((each) => each.id)
   .sort(byCodeUnit);
 
 const kindList = (doc: string) =>
-  list(choice(kinds, { doc: 'A kind of fault of the catalogue.', example: 'tie-broken' }), { doc, most: kinds.length });
+  list(
+    kind('fault', { doc: 'A kind of fault of the catalogue.', example: 'tie-broken' }).superRefine((name, context) => {
+      if (kinds.includes(name)) return;
+      const found = `the unknown kind ${shown(name)}`;
+      const nearest = nearestWord(name, kinds);
+      const expected = 'a kind of fault of the catalogue';
+      refuse(context, nearest === undefined ? { found, expected } : { found, expected, nearest });
+    }),
+    { doc, most: kinds.length },
+  );
 
 const inOrder = ({ least, most }: Range, context: z.RefinementCtx): void => {
   if (least > most) refuse(context, { found: `least ${least} above most ${most}`, expected: 'least up to most' });

@@ -91,3 +91,13 @@ export const generate = (options: GenerateOptions, count: number): readonly Made
     options,
     Array.from({ length: count }, (_, i) => variantAt(options, i + 1)),
   );
+
+/** Draws in which a variant of the base's own grade is looked for. */
+const ALIKE = 12;
+
+/** The variant of one scenario by a seed: of its own grade if one is found soon, else of any. */
+export function another(base: Base, grade: Grade, seed: number, tell?: (draws: number) => void): Made {
+  const options = { seed, bases: [base], ...(tell === undefined ? {} : { tell }) };
+  const alike = variantAt({ ...options, grade, most: ALIKE }, 1);
+  return alike.variant === null ? variantAt(options, 1) : alike;
+}

@@ -152,7 +152,7 @@ const heights: Rule = ({ scenario: { poles, spans } }) =>
 
 /** Words for weather and light that a file may use, and whether they are true there. */
 const spoken: readonly (readonly [RegExp, (scenario: Scenario) => boolean, string])[] = [
-  [/\b(?:rains?|raining|drizzles?|drizzling|pouring)\b/i, (scenario) => isWet(scenario), 'rain'],
+  [/\b(?:rains?|raining|drizzles?|drizzling|pouring)\b/i, (scenario) => isWet(scenario) || damp(scenario), 'rain'],
   [/\b(?:fog|foggy|mist)\b/i, ({ site }) => site.visibilityM < 1000, 'fog'],
   [/\b(?:snow|snows|snowing)\b/i, ({ site }) => site.precipitation === 'snow', 'snow'],
   [/\b(?:icy|ice everywhere|frost)\b/i, frost, 'frost'],

@@ -5,6 +5,7 @@
  */
 import { premisesOut } from '../acts/customersOut.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import type { ScenarioVariant } from '../scenario/types.ts';
 import { faultsOf, findPart } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { type Group, groupAt, rowsAt, type Value } from './written.ts';
@@ -41,9 +42,8 @@ const nothing = 'Nothing out of the way here.';
 /** A place's name without its poles. */
 const placeName = (place: string): string => place.split(',')[0] ?? place;
 
-function titleOf(written: Group, id: string): string {
-  const draw = /-(\d+-\d+)$/.exec(id)?.[1] ?? '';
-  const end = `, variant ${draw}`;
+function titleOf(written: Group, { seed, number }: ScenarioVariant): string {
+  const end = `, variant ${seed}-${number}`;
   return `${placeName(String(groupAt(written, 'call').place)).slice(0, TITLE - end.length)}${end}`;
 }
 
@@ -58,7 +58,7 @@ const counted = (out: number, all: number): string =>
 const kept: readonly Value[] = ['comes', 'leaves', 'starts-set', 'closes'];
 
 /** The drawn scene in its own words; `world` is the scene with its faults. */
-export function retell(written: Group, world: World, id: string): Group {
+export function retell(written: Group, world: World, id: string, variant: ScenarioVariant): Group {
   const out = new Set(premisesOut(world));
   const homes = rowsAt(written, 'premises');
   const call = groupAt(written, 'call');
@@ -80,7 +80,8 @@ export function retell(written: Group, world: World, id: string): Group {
   return {
     ...written,
     id,
-    title: titleOf(written, id),
+    title: titleOf(written, variant),
+    variant: { of: variant.of, seed: variant.seed, number: variant.number },
     teaches: 'A drawn scene: survey all of it, say what each thing can do, then decide what it takes.',
     call: {
       ...call,

@@ -9,6 +9,7 @@ import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { prove } from '../proof/prove.ts';
 import { parse } from '../scenario/parse.ts';
+import type { ScenarioVariant } from '../scenario/types.ts';
 import { build } from '../world/build.ts';
 import type { World } from '../world/types.ts';
 import { difficultyOf, pointsBefore, reachable } from './difficulty.ts';
@@ -69,7 +70,7 @@ function built(written: Group, name: string): Stepped<Drawn> {
 }
 
 /** The scene drawn: varied, with faults that each do harm, told in its own words. */
-function drawn(draw: Draw, base: Group, bounds: Bounds, id: string): Stepped<Drawn> {
+function drawn(draw: Draw, base: Group, bounds: Bounds, id: string, from: ScenarioVariant): Stepped<Drawn> {
   const varied = { ...vary(draw, base, bounds), faults: [], 'look-alikes': [] };
   const bare = readGroup(varied, id);
   if (!bare.ok) return bare;
@@ -84,7 +85,7 @@ function drawn(draw: Draw, base: Group, bounds: Bounds, id: string): Stepped<Dra
   }
   const harmful = faults.length === rows.length ? laid : built({ ...laid.value.written, faults }, id);
   if (!harmful.ok) return harmful;
-  return built(retell(harmful.value.written, harmful.value.world, id), id);
+  return built(retell(harmful.value.written, harmful.value.world, id, from), id);
 }
 
 export interface Asked {
@@ -104,7 +105,7 @@ export type Outcome = { readonly variant: Variant } | { readonly rejected: Rejec
 export function variantFrom({ base, bounds, seed, number, draw: which, grade }: Asked): Outcome {
   const id = `${base.id}-${seed}-${number}`;
   const draw = new Draw(`variant ${base.id} ${seed} ${number} ${which}`);
-  const scene = drawn(draw, readWritten(base.text), bounds, id);
+  const scene = drawn(draw, readWritten(base.text), bounds, id, { of: base.id, seed, number });
   if (!scene.ok) return scene;
   const { written, parsed, world } = scene.value;
   const odd = oddIn(parsed.scenario, world);

@@ -156,7 +156,7 @@ const peopleOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonl
 /** The World at the moment the call comes in; `hash` is the scenario's, `seed` starts its chance. */
 export const build = (scenario: Scenario, hash: string, seed = 1): World => {
   const faults = [...scenario.faults, ...scenario.lookAlikes];
-  const { call, supply, crew, job, title, events } = scenario;
+  const { call, supply, crew, job, title, events, variant } = scenario;
   return {
     scenario: scenario.id,
     scenarioHash: hash,
@@ -174,7 +174,7 @@ export const build = (scenario: Scenario, hash: string, seed = 1): World => {
     knowledge: { looks: [], heard: [], asked: [], readings: [], tests: [] },
     paper: { findings: [], plans: [], briefings: [] },
     chance: seedFrom(seed),
-    given: { call, supply, crew, job, title, events },
+    given: { call, supply, crew, job, title, events, ...(variant === undefined ? {} : { variant }) },
     ended: null,
   };
 };

@@ -30,7 +30,7 @@ export interface World {
   readonly paper: Paper;
   readonly chance: RandomState;
   /** What is fixed for the whole drill and read by acts: call, supply, crew, job, as in the scenario. */
-  readonly given: Pick<Scenario, 'call' | 'supply' | 'crew' | 'job' | 'title' | 'events'>;
+  readonly given: Pick<Scenario, 'call' | 'supply' | 'crew' | 'job' | 'title' | 'events' | 'variant'>;
   readonly ended: null | 'closed-out' | 'handed-over' | 'struck';
 }
 

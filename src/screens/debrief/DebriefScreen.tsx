@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { explain } from '../../engine/debrief/explain.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
+import { Another, originOf } from '../Another.tsx';
 import { TakenPhotos } from '../photos/TakenPhotos.tsx';
 import type { Desk, Playing } from '../types.ts';
 import { capital } from '../words.ts';
@@ -84,7 +85,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
     show();
   };
   const isPractice = playing.way === 'practice';
-  const offered = desk.library.find(({ hash }) => hash === replay.start.scenarioHash);
+  const offered = desk.offeredWith(replay.start.scenarioHash);
   return (
     <main class="desk">
       <article class="sheet paper debrief">
@@ -139,6 +140,12 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
           </button>
         </p>
         {offered && score && <Next desk={desk} score={score} here={offered.scenario} />}
+        {offered?.text !== undefined && desk.drawer !== undefined && (
+          <section class="next" aria-labelledby="another">
+            <h2 id="another">Another like this</h2>
+            <Another desk={desk} of={originOf(desk, offered)} />
+          </section>
+        )}
         <Explore
           desk={desk}
           replay={replay}

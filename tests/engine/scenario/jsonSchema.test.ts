@@ -89,6 +89,7 @@ describe('every property', () => {
     expect(nodes.flatMap(([name, node]) => named(node, name))).toMatchInlineSnapshot(`
       [
         "scenario.site.setting",
+        "scenario.variant",
         "scenario.site.weather[].sky",
         "scenario.site.weather[].visibility",
         "scenario.site.weather[].wetness",

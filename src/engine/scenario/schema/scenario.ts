@@ -5,7 +5,7 @@ import { callSchema } from './call.ts';
 import { crewSchema, toolSchema } from './crew.ts';
 import { equipmentSchema } from './equipment.ts';
 import { faultSchema, jobSchema, lookAlikeSchema } from './faults.ts';
-import { fieldNotes, group, id, list, text } from './field.ts';
+import { fieldNotes, group, id, list, number, text } from './field.ts';
 import { cableSchema, poleSchema, secondarySchema, spanSchema } from './line.ts';
 import { eventSchema, personSchema } from './people.ts';
 import { premisesSchema } from './premises.ts';
@@ -20,6 +20,12 @@ const grade = z
 /** The number of the form that this program writes and reads. */
 export const format = 1;
 
+const variant = group('Where a drawn scenario comes from.', {
+  of: id({ doc: 'Id of the scenario that it was drawn from.', example: 'mill-lane-refuse' }),
+  seed: number({ doc: 'Seed of the draw.', example: 7, from: 0, to: 4_294_967_295, whole: true }),
+  number: number({ doc: 'Which of the variants of the seed.', example: 1, from: 1, to: 100_000, whole: true }),
+});
+
 const written = group('A drill: the scene, its faults, the call, the crew, the tools. Training aid only.', {
   format: z
     .literal(format)
@@ -29,6 +35,7 @@ const written = group('A drill: the scene, its faults, the call, the crew, the t
   title: text({ doc: 'Title in the list of drills.', example: 'Fog on Quarry Road', most: 60 }),
   grade,
   teaches: text({ doc: 'What it teaches, one sentence.', example: 'The obvious fault is not the cause.', most: 200 }),
+  variant: variant.optional(),
   call: callSchema,
   site: siteSchema,
   supply: supplySchema,
@@ -66,6 +73,7 @@ export const scenarioSchema = written.transform((all) => ({
   title: all.title,
   grade: all.grade,
   teaches: all.teaches,
+  ...(all.variant === undefined ? {} : { variant: all.variant }),
   call: all.call,
   site: all.site,
   supply: all.supply,

@@ -1,0 +1,15 @@
+/** Runs this program again in processes of its own and hands over what each prints, line by line. */
+import { spawn } from 'node:child_process';
+import { createInterface } from 'node:readline';
+import { BadUse } from './io.ts';
+
+/** One run; its errors show, its lines go to `line`. Exit 0 and 1 are results, anything else is told. */
+export const apart = (args: readonly string[], line: (text: string) => void): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [process.argv[1] ?? '', ...args], { stdio: ['ignore', 'pipe', 'inherit'] });
+    createInterface({ input: child.stdout }).on('line', line);
+    child.on('error', reject);
+    child.on('close', (code) =>
+      code === 0 || code === 1 ? resolve() : reject(new BadUse(`a worker for ${args[0]} ended with exit ${code}`)),
+    );
+  });
