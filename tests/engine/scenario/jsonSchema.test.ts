@@ -88,8 +88,8 @@ describe('every property', () => {
         .map(([key]) => `${name}.${key}`);
     expect(nodes.flatMap(([name, node]) => named(node, name))).toMatchInlineSnapshot(`
       [
-        "scenario.site.setting",
         "scenario.variant",
+        "scenario.site.setting",
         "scenario.site.weather[].sky",
         "scenario.site.weather[].visibility",
         "scenario.site.weather[].wetness",
