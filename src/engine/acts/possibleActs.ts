@@ -6,15 +6,22 @@ import type { Offer } from './kind.ts';
 import { kinds } from './kinds.ts';
 import type { Act, ActName, OfferedAct } from './types.ts';
 
-type AnyOffer = Offer<ActName> & { readonly act: Act };
+export type AnyOffer = Offer<ActName> & { readonly act: Act };
 
-/** Every act on offer that would not be refused, each once. */
-export function possibleActs(world: World): readonly OfferedAct[] {
+const allNames = Object.keys(kinds) as readonly ActName[];
+
+/** Every act on offer that would not be refused, each once; of some kinds and of those wanted alone, where that is said. */
+export function possibleActs(
+  world: World,
+  names: readonly ActName[] = allNames,
+  isWanted: (offer: AnyOffer) => boolean = () => true,
+): readonly OfferedAct[] {
   if (world.ended !== null) return [];
   const seen = new Set<string>();
   const offered: OfferedAct[] = [];
-  for (const kind of Object.values(kinds)) {
-    for (const offer of kind.offers(world) as readonly AnyOffer[]) {
+  for (const name of names) {
+    for (const offer of kinds[name].offers(world) as readonly AnyOffer[]) {
+      if (!isWanted(offer)) continue;
       // One file writes all acts of a kind, so equal ones have equal text.
       const key = JSON.stringify(offer.act);
       if (seen.has(key) || refusalOf(world, offer.act) !== null) continue;

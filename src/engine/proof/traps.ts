@@ -4,8 +4,9 @@
  * expose alike, so one of each stands for all; a tool that fails its rule is looked at beside a good one. Hazards that
  * do not bite at once are tried again after each single operation that changes the scene.
  */
-import { possibleActs } from '../acts/possibleActs.ts';
-import type { Act, OfferedAct } from '../acts/types.ts';
+import { kinds } from '../acts/kinds.ts';
+import { type AnyOffer, possibleActs } from '../acts/possibleActs.ts';
+import type { Act, ActName } from '../acts/types.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { faulty, precondition } from '../hazards/readiness.ts';
@@ -70,11 +71,11 @@ function standsForAll(world: World, act: Act): boolean {
   });
 }
 
-const isTried = (world: World, { act }: OfferedAct): boolean =>
-  !idle.has(act.act) &&
-  !quick.has(act.act) &&
-  standsForAll(world, act) &&
-  !(act.act === 'ground' && act.points.length > 2);
+/** Kinds that bring hands, stick or feet to something. */
+const tried = (Object.keys(kinds) as readonly ActName[]).filter((name) => !idle.has(name) && !quick.has(name));
+
+const isTried = (world: World, { act }: AnyOffer): boolean =>
+  standsForAll(world, act) && !(act.act === 'ground' && act.points.length > 2);
 
 /** Tools that an act trusts. */
 const trusted = (act: Act): readonly string[] => [
@@ -135,9 +136,9 @@ class Bites {
   }
 }
 
-function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (act: OfferedAct) => boolean): void {
-  for (const offer of possibleActs(world)) {
-    if (!isTried(world, offer) || (about !== undefined && !about(offer))) continue;
+function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (act: AnyOffer) => boolean): void {
+  const isWanted = (offer: AnyOffer): boolean => (about?.(offer) ?? true) && isTried(world, offer);
+  for (const offer of possibleActs(world, tried, isWanted)) {
     const { obstacles, world: after } = means.peek(world, offer.act);
     for (const hazard of metBy(world, offer.act, obstacles, after)) {
       bites.note({
@@ -159,7 +160,7 @@ export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]
   const left = (): readonly Hazard[] => asked.filter(({ id }) => !bites.found.has(id));
   if (left().length === 0) return bites.found;
   for (const place of places) {
-    const operations = possibleActs(place.world).filter(({ act }) => act.act === 'operate' || act.act === 'owner');
+    const operations = possibleActs(place.world, ['operate', 'owner']);
     for (const { act } of operations) {
       if (left().length === 0 || means.isSpent) return bites.found;
       const after = means.peek(place.world, act).world;
