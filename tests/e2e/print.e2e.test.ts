@@ -81,12 +81,36 @@ describe('printed', () => {
     await close();
   });
 
-  test('the bench is one sheet on its side, drawing and reasons whole', async () => {
+  /** Letters of the drawings in points, and the foot of each drawing in pages. */
+  const drawings = (page: Page, down: number) =>
+    page.evaluate(
+      (height) =>
+        [...document.querySelectorAll<SVGSVGElement>('.diagram-wide svg, .diagram-narrow svg')].flatMap((svg) => {
+          const { width, bottom } = svg.getBoundingClientRect();
+          return width === 0
+            ? []
+            : [{ points: (12 * width * 0.75) / svg.viewBox.baseVal.width, foot: bottom / height }];
+        }),
+      down,
+    );
+
+  test.each([
+    ['A bang on Mill Lane', 'the first one'],
+    ['Two transformers on Station Road', 'a wide one'],
+    ['The bank on Works Road', 'a bank on three phases, a sheet a pole'],
+  ])('the bench lays %s, %s, on two sheets at most, in letters that can be read', async (title) => {
     const { page, complaints, close } = await open('One-line bench');
     await page.locator('.bench svg').first().waitFor();
+    await page.getByLabel('Scenario').selectOption({ label: title });
+    await page.waitForTimeout(100);
     const { pages, cut } = await printed(page, 'Letter', { landscape: true });
     expect(cut).toEqual([]);
-    expect(pages).toBe(1);
+    expect(pages).toBeLessThanOrEqual(2);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: Math.floor(papers.Letter[1] - 2 * MARGIN), height: 740 });
+    const drawn = await drawings(page, papers.Letter[0] - 2 * MARGIN);
+    expect(drawn.length).toBeGreaterThan(0);
+    for (const { points } of drawn) expect(points).toBeGreaterThan(5);
     expect(complaints).toEqual([]);
     await close();
   });

@@ -26,6 +26,7 @@ import { Diagram } from './Diagram.tsx';
 import { Devices, Grounds, Points } from './Lists.tsx';
 import { layOut, type Sheet } from './layout.ts';
 import { type BenchActions, Strip } from './Strip.tsx';
+import { SymbolKey } from './SymbolKey.tsx';
 import { whyOf } from './why.ts';
 
 export interface BenchPageProps {
@@ -199,6 +200,9 @@ const Opened = ({ offered }: { offered: Offered }) => {
           </>
         }
       />
+      <div class="not-printed">
+        <SymbolKey used={new Set(graph.edges.map(({ symbol }) => symbol))} />
+      </div>
       <section aria-labelledby="bench-why">
         <h2 id="bench-why">Why these volts</h2>
         <Reasons bench={bench} />

@@ -78,7 +78,11 @@ export const Diagram = (props: DiagramProps) => {
       viewBox={`0 0 ${width} ${height}`}
       role="group"
       aria-label={`One-line diagram: ${sheet.title}`}
-      style={{ maxWidth: `${width * (sheet.id === 'whole' ? 1.35 : 1.1)}px`, aspectRatio: `${width} / ${height}` }}
+      style={{
+        maxWidth: `${width * (sheet.id === 'whole' ? 1.35 : 1.1)}px`,
+        minWidth: sheet.id === 'whole' ? undefined : `${width}px`,
+        aspectRatio: `${width} / ${height}`,
+      }}
       width={width}
       onKeyDown={onKeyDown}
     >

@@ -99,13 +99,14 @@ export const otherWay = (world: World, edge: Edge): Part['state'] | null => {
 /** Amperes through an edge at the worst angle. */
 export const amperesIn = ({ world, solution }: Pick<Bench, 'world' | 'solution'>, edge: Edge): number => {
   if (edge.fault !== null && edge.symbol === 'leak' && !isClosed(world, edge)) return 0;
-  if (edge.windings.length > 0) {
-    const present = branchesOf(partById(world, edge.part)).some(({ name }) => name === edge.branches[0]);
-    if (!present) return 0;
-    const id = elementId(edge.part, edge.branches[0] ?? '');
-    return Math.max(...edge.windings.map((winding) => solution.network.worstCurrent(id, winding)));
-  }
-  return Math.max(...edge.branches.map((branch) => solution.branchCurrent(edge.part, branch)));
+  const there = branchesOf(partById(world, edge.part)).filter(({ name }) => edge.branches.includes(name));
+  const amps = there.flatMap(({ type, name }) =>
+    type === 'transformer'
+      ? edge.windings.map((winding) => solution.network.worstCurrent(elementId(edge.part, name), winding))
+      : [solution.branchCurrent(edge.part, name)],
+  );
+  const leaks = edge.symbol === 'leak' ? edge.branches.map((name) => solution.branchCurrent(edge.part, name)) : [];
+  return Math.max(0, ...amps, ...leaks);
 };
 
 /** Amperes in each cable of a ground or short. */

@@ -104,6 +104,8 @@ const draftsOf = (part: Part, opened: ReadonlyMap<string, string>): readonly Dra
       ...more,
     });
     if (branch.type !== 'transformer') return [draft(branch.between)];
+    // One winding in series with the line, one beside it: drawn as what stands in the line.
+    if (symbol === 'regulator') return [draft(['source', 'load'], { windings: [1] })];
     return branch.windings.map(({ between }, winding) =>
       draft(between, { windings: [winding], symbol: winding === 0 ? 'primary' : 'secondary' }),
     );

@@ -6,13 +6,16 @@ import { componentKind } from '../../engine/catalogue/components.ts';
 import type { Branch } from '../../engine/catalogue/types.ts';
 import type { Part } from '../../engine/world/types.ts';
 
-/** Drawn after IEC 60617 and IEEE Std 315 (shapes from memory of both). */
+/** What each is drawn after: symbolSources.ts. */
 export const symbols = [
   'system',
   'set',
+  'inverter',
+  'battery',
   'disconnector',
   'fuse-switch',
   'breaker',
+  'recloser',
   'switch',
   'meter',
   'arrester',
@@ -22,6 +25,7 @@ export const symbols = [
   'line',
   'primary',
   'secondary',
+  'regulator',
   'leak',
   'gap',
   'impedance',
@@ -31,6 +35,8 @@ export type SymbolName = (typeof symbols)[number];
 
 interface Own {
   readonly symbol?: SymbolName;
+  /** Symbols of branches that differ from what they are electrically. */
+  readonly as?: Readonly<Record<string, SymbolName>>;
   readonly word: string;
   /** Word of the part whose text stands after it: the fuse link. */
   readonly and?: string;
@@ -51,8 +57,8 @@ const own: Readonly<Record<string, Own>> = {
   'system-source': { word: 'system' },
   'system-source-wye': { word: 'system', at: { return: 'return' } },
   'system-source-delta': { word: 'system' },
-  'photovoltaic-plant': { word: 'inverter' },
-  'battery-plant': { word: 'battery' },
+  'photovoltaic-plant': { as: { output: 'inverter', inverter: 'inverter' }, word: 'inverter' },
+  'battery-plant': { as: { output: 'battery', inverter: 'battery' }, word: 'battery' },
   'interlocked-main': { word: 'main', at: { 'inlet-1': 'inlet' } },
   'neutral-transfer-switch': {
     word: 'transfer',
@@ -61,7 +67,18 @@ const own: Readonly<Record<string, Own>> = {
   'bank-unit-120': { word: 'unit' },
   'bank-unit-240': { word: 'unit' },
   'transformer-two-bushing': { word: 'unit' },
-  'upstream-recloser': { word: 'recloser' },
+  'upstream-recloser': { as: { contacts: 'recloser' }, word: 'recloser' },
+  recloser: { as: { contacts: 'recloser' }, word: 'recloser' },
+  disconnect: { as: { blade: 'disconnector' }, word: 'disconnect' },
+  regulator: {
+    as: { core: 'regulator', series: 'regulator', bypass: 'disconnector' },
+    word: 'regulator',
+    at: { bypass: 'bypass' },
+  },
+  capacitor: { as: { charge: 'capacitor' }, word: 'capacitor', at: { switch: 'switch' } },
+  'telecom-enclosure': { as: { inverter: 'inverter' }, word: 'power supply' },
+  'other-circuit': { as: { thevenin: 'system' }, word: 'other circuit' },
+  'crossing-line': { as: { thevenin: 'system' }, word: 'crossing line' },
   'secondary-span': { word: 'low side' },
   'ground-bond': { word: 'ground bond' },
   'ground-lead': { word: 'ground wire' },
@@ -90,7 +107,9 @@ const byBranch = (part: Part, branch: Branch, switched: boolean): SymbolName => 
 
 /** The symbol of a branch; `switched` when a state of the part opens it. */
 export const symbolOf = (part: Part, branch: Branch, switched: boolean): SymbolName =>
-  (branch.type === 'source' ? undefined : own[part.kind]?.symbol) ?? byBranch(part, branch, switched);
+  own[part.kind]?.as?.[branch.name] ??
+  (branch.type === 'source' ? undefined : own[part.kind]?.symbol) ??
+  byBranch(part, branch, switched);
 
 /** Few words for the symbol, in the drawing. */
 export const symbolWords = (part: Part, symbol: SymbolName, branch: string): string => {

@@ -1,7 +1,8 @@
 /**
- * Graphical symbols after IEC 60617 and IEEE Std 315, drawn here, shapes from memory of both: contacts with a moving
- * blade and the qualifying mark at the fixed one (cross: breaker, bar: disconnector, fuse on the blade: fuse-switch),
- * windings as half circles, earth as three bars. Each is centred on 0,0 and joins its lane at −18 and +18.
+ * Graphical symbols, drawn here; after which standard and by what basis each: symbolSources.ts. Contacts have a moving
+ * blade and the qualifying mark at the fixed one (cross: breaker, bar: disconnector, ring: load switch, fuse on the blade:
+ * fuse-disconnector), windings are half circles, earth is three bars. A contact is drawn as it stands, not always open. Each
+ * is centred on 0,0 and joins its lane at −18 and +18.
  */
 import type { ComponentChildren } from 'preact';
 import type { SymbolName } from './symbolOf.ts';
@@ -21,7 +22,6 @@ const Contact = ({ closed, children }: { closed: boolean; children?: ComponentCh
   <>
     <Leads from={9} to={9} />
     <path d={blade(closed)} />
-    <circle cx="0" cy="9" r="2" class="pivot" />
     {children}
   </>
 );
@@ -29,6 +29,18 @@ const Contact = ({ closed, children }: { closed: boolean; children?: ComponentCh
 /** G and Wh as strokes: they are part of the symbol, not words. */
 const G = 'M4.6 -3.4A5.6 5.6 0 1 0 5.6 1.2H1.4';
 const WH = 'M-8 -4L-6 4L-4 -2L-2 4L0 -4M2.6 -5V4M2.6 0.6C2.8 -1.6 6.8 -1.8 6.8 1V4';
+
+/** R, for a breaker that recloses. */
+const R = 'M-19.5 4V-4.5H-17a2.4 2.4 0 0 1 0 4.8H-19.5M-17.2 0.3L-14.6 4';
+const CROSS = 'M-4 -13L4 -5M4 -13L-4 -5';
+/** Half a square each: direct current or a cell above the diagonal, alternating current below it. */
+const Converter = ({ on, from }: { on: boolean; from: string }) => (
+  <>
+    <Leads from={12} to={12} />
+    <rect x="-12" y="-12" width="24" height="24" class={on ? 'body' : 'body idle'} />
+    <path d={`M-12 12L12 -12${from}M1.5 7c1.2 -3.4 2.7 -3.4 3.9 0s2.7 3.4 3.9 0`} />
+  </>
+);
 
 const Coil = ({ side }: { side: 1 | -1 }) => {
   const sweep = side === 1 ? 1 : 0;
@@ -61,6 +73,8 @@ const drawn: Readonly<Record<SymbolName, (closed: boolean) => ComponentChildren>
       <path d={G} />
     </>
   ),
+  inverter: (on) => <Converter on={on} from="M-9.5 -8.5H-2.5M-9.5 -5.5h1.8m0.8 0h1.8m0.8 0h1.8" />,
+  battery: (on) => <Converter on={on} from="M-8 -10V-3M-4.5 -8.3V-4.7M-10.5 -6.5H-8M-4.5 -6.5H-2" />,
   disconnector: (closed) => (
     <Contact closed={closed}>
       <path d="M-5 -9H5" />
@@ -73,7 +87,12 @@ const drawn: Readonly<Record<SymbolName, (closed: boolean) => ComponentChildren>
   ),
   breaker: (closed) => (
     <Contact closed={closed}>
-      <path d="M-4 -13L4 -5M4 -13L-4 -5" />
+      <path d={CROSS} />
+    </Contact>
+  ),
+  recloser: (closed) => (
+    <Contact closed={closed}>
+      <path d={CROSS + R} />
     </Contact>
   ),
   'fuse-switch': (closed) => (
@@ -125,6 +144,12 @@ const drawn: Readonly<Record<SymbolName, (closed: boolean) => ComponentChildren>
   secondary: () => (
     <>
       <Coil side={-1} />
+    </>
+  ),
+  regulator: () => (
+    <>
+      <Coil side={1} />
+      <path d="M-8 11L12 -9M6 -9.5H12V-3.5" />
     </>
   ),
   leak: (there) =>
