@@ -62,6 +62,13 @@ const howMissed = (replay: Replay, laid: Laid): NonNullable<JudgedCause['missedB
   return isLooked ? 'looked-in-vain' : 'never-looked';
 };
 
+/** Its sign was perceived; one that shows by its state alone was looked at. */
+const isCameUpon = (replay: Replay, laid: Laid): boolean => {
+  const { looks } = replay.end.knowledge;
+  const isShown = faultKind(laid.fault.kind).signs.length === 0 && looks.some(({ part }) => part === laid.on);
+  return isShown || perceived(replay.end, replay, laid);
+};
+
 /** Each look-alike: left alone, or something else called on it or, at a customer's, on those premises. */
 export const judgeLookAlikes = (
   replay: Replay,
@@ -78,7 +85,7 @@ export const judgeLookAlikes = (
       kind: fault.kind,
       on,
       called: findings.some((finding) => finding.outcome === 'false-call' && isThere(finding.on)),
-      perceived: perceived(replay.end, replay, laid),
+      perceived: isCameUpon(replay, laid),
       tellApart: faultKind(fault.kind).tellApart,
     };
   });

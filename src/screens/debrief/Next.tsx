@@ -18,7 +18,7 @@ export const Next = ({ desk, score, here }: { desk: Desk; score: Score; here: Sc
   const offered = desk.library.find(({ scenario }) => scenario.id === next?.scenario);
   if (next === null || offered === undefined) return null;
   return (
-    <section class="next" aria-labelledby="next">
+    <section class="next-drill" aria-labelledby="next">
       <h2 id="next">Next drill</h2>
       <p>
         <b>{next.title}</b>, grade {offered.scenario.grade}. {next.why}
