@@ -7,11 +7,14 @@ import { siteControls } from './controls/site.ts';
 import { toolControls } from './controls/tools.ts';
 import type { ControlKind } from './types.ts';
 
+export { briefingTopics } from './types.ts';
+
 const lineControls: readonly ControlKind[] = [
   {
     id: 'deenergize-ground',
     name: 'Open, tag, test dead and ground the line, every source counted',
     level: 'elimination',
+    subject: 'energy-controls',
     preconditions: ['clearance', 'tagged', 'source-known', 'tested-dead', 'detector-proved', 'grounded'],
     rule: '29 CFR 1910.269(m), (n)',
     limits: 'Three of the four is a belief. Grounds do not protect outside the zone that they bond.',
@@ -20,6 +23,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'isolate-source',
     name: "Keep a customer's source apart: stop it, pull, blank and tag the meter",
     level: 'elimination',
+    subject: 'energy-controls',
     preconditions: ['gloves-air-tested', 'gloves-in-test', 'face-shield', 'tested-dead', 'tagged'],
     rule: '29 CFR 1910.269(m)(3)',
     limits: 'A stopped set can be started again. Who may pull meters differs between employers.',
@@ -28,6 +32,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'support-conductor',
     name: 'Hold the conductor by an auxiliary arm before anything shakes the pole',
     level: 'engineering',
+    subject: 'procedures',
     preconditions: ['tool-in-test', 'second-qualified'],
     rule: 'common practice',
     limits: 'Weight and tension must be known.',
@@ -36,6 +41,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'bridge-bond',
     name: 'Bridge the gap in the ground by a jumper, by stick, before hands come near',
     level: 'engineering',
+    subject: 'energy-controls',
     preconditions: ['neutral-first', 'tool-in-test', 'tool-clean-dry'],
     rule: '29 CFR 1910.269(n)(6)',
     limits: 'Neutral end first, taken off last.',
@@ -44,6 +50,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'short-secondary',
     name: 'Test, short and ground the low side',
     level: 'engineering',
+    subject: 'energy-controls',
     preconditions: ['tested-dead'],
     rule: 'common practice',
     limits: 'On a running set it is a fault; test first.',
@@ -52,6 +59,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'cover-up',
     name: 'Cover what stays alive',
     level: 'engineering',
+    subject: 'procedures',
     preconditions: ['cover-rated'],
     rule: '29 CFR 1910.269(l)(3)',
     limits: 'For brushing contact only.',
@@ -60,6 +68,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'hot-stick-only',
     name: 'Work by stick from outside the approach distance',
     level: 'engineering',
+    subject: 'procedures',
     preconditions: ['tool-in-test', 'tool-clean-dry', 'keep-distance'],
     rule: '29 CFR 1910.269(j), (l)(3)',
     limits: 'Wet sticks are wiped before each use.',
@@ -68,6 +77,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'work-as-energized',
     name: 'Treat it as alive',
     level: 'administrative',
+    subject: 'procedures',
     preconditions: ['keep-distance'],
     rule: '29 CFR 1910.269(l)(1)',
     limits: 'Needs rated gloves or distance as well.',
@@ -76,6 +86,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'keep-clear',
     name: 'Stay clear and keep everybody clear',
     level: 'administrative',
+    subject: 'precautions',
     preconditions: ['barricaded'],
     rule: '29 CFR 1910.269(w)',
     limits: 'Lasts as long as somebody watches.',
@@ -84,6 +95,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'reject-tool',
     name: 'Tag the tool out and take a good one',
     level: 'elimination',
+    subject: 'procedures',
     preconditions: [],
     rule: '29 CFR 1910.269(j)(2)',
     limits: '',
@@ -92,6 +104,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'wait-second-qualified',
     name: 'Wait for the second qualified worker',
     level: 'administrative',
+    subject: 'procedures',
     preconditions: ['second-qualified'],
     rule: '29 CFR 1910.269(l)(1)',
     limits: '',
@@ -100,6 +113,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'rubber-gloves',
     name: 'Rated rubber gloves, air-tested, with protectors',
     level: 'ppe',
+    subject: 'protective-equipment',
     preconditions: ['gloves-rated', 'gloves-in-test', 'gloves-air-tested'],
     rule: '29 CFR 1910.137(c)',
     limits: 'They protect hands and arms, nothing else.',
@@ -108,6 +122,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'face-and-arc-wear',
     name: 'Arc-rated clothing and face shield',
     level: 'ppe',
+    subject: 'protective-equipment',
     preconditions: ['face-shield'],
     rule: '29 CFR 1910.269(l)(8)',
     limits: '',
@@ -116,6 +131,7 @@ const lineControls: readonly ControlKind[] = [
     id: 'hand-over',
     name: 'Stop, guard the public, hand over',
     level: 'elimination',
+    subject: 'procedures',
     preconditions: ['barricaded', 'reported'],
     rule: 'common practice',
     limits: 'Never a failure.',
@@ -139,12 +155,3 @@ export const controlKind = (id: string): ControlKind => {
 };
 
 export const isControlKind = (id: string): boolean => byId.has(id);
-
-/** The five topics of a job briefing, 29 CFR 1910.269(c)(2). */
-export const briefingTopics = [
-  'hazards',
-  'procedures',
-  'precautions',
-  'energy-controls',
-  'protective-equipment',
-] as const;

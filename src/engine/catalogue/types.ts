@@ -360,10 +360,21 @@ export interface ConditionKind {
   readonly healthy?: boolean;
 }
 
+/** The five subjects of a job briefing, 29 CFR 1910.269(c)(2). */
+export const briefingTopics = [
+  'hazards',
+  'procedures',
+  'precautions',
+  'energy-controls',
+  'protective-equipment',
+] as const;
+
 export interface ControlKind {
   readonly id: string;
   readonly name: string;
   readonly level: Level;
+  /** Under which subject of the briefing it is written. */
+  readonly subject: Exclude<(typeof briefingTopics)[number], 'hazards'>;
   /** Ids of preconditions, each computed from World at the moment of use. */
   readonly preconditions: readonly string[];
   readonly rule: string;

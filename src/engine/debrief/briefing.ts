@@ -5,15 +5,10 @@ import { faultKind } from '../catalogue/faults.ts';
 import type { Score } from '../score/types.ts';
 import { personById } from '../world/edit.ts';
 import { clockAt } from './clock.ts';
+import { type Subject, subjectWords, underSubjects } from './subjects.ts';
 import { nameOf } from './words.ts';
 
-const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
-  hazards: 'hazards of the job',
-  procedures: 'work procedures',
-  precautions: 'special precautions',
-  'energy-controls': 'energy source controls',
-  'protective-equipment': 'protective equipment',
-};
+const lowerSubject = (subject: Subject): string => subjectWords[subject].toLowerCase();
 
 /** Ids of findings that named a cause rightly, by cause. */
 const namedBy = (score: Score, cause: string): readonly string[] =>
@@ -35,6 +30,8 @@ export const briefingLines = (replay: Replay, score: Score): readonly string[] =
     return score.controls.length === 0 ? [] : ['No job briefing was held before the work.'];
   }
   const left = briefingTopics.filter((topic) => !last.topics.includes(topic));
+  const under = underSubjects(replay.end);
+  const bare = briefingTopics.filter((topic) => last.topics.includes(topic) && under[topic].length === 0);
   const heard = last.heard.filter((id) => id !== 'trainee').map((id) => personById(replay.end, id)?.name ?? id);
   const planned = score.causes.map((cause) => {
     const findings = namedBy(score, cause.cause);
@@ -43,7 +40,8 @@ export const briefingLines = (replay: Replay, score: Score): readonly string[] =
   });
   const without = planned.filter(({ works }) => !works);
   return [
-    `Held at ${clockAt(replay.start, last.minute)}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map((topic) => topicWords[topic]).join(', ')}`}.`,
+    `Held at ${clockAt(replay.start, last.minute)}, ${heard.length === 0 ? 'alone' : `with ${heard.join(' and ')}`}; ${left.length === 0 ? 'all five subjects' : `left out: ${left.map(lowerSubject).join(', ')}`}.`,
+    ...(bare.length === 0 ? [] : [`Gone through with nothing written under it: ${bare.map(lowerSubject).join(', ')}.`]),
     ...onSheet(planned.length - without.length, planned.length),
     ...without.map(
       ({ cause, mine }) =>

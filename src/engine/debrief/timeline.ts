@@ -49,6 +49,9 @@ const topics: Readonly<Record<string, string>> = {
   customers: 'the customers',
 };
 
+/** What somebody is asked about, in words. */
+export const topicWords = (about: string): string => topics[about] ?? spoken(about);
+
 const lower = (label: string): string => label.slice(0, 1).toLowerCase() + label.slice(1);
 const spoken = (slug: string): string => slug.replaceAll('-', ' ');
 
@@ -73,7 +76,7 @@ const wordsIn = (world: World): Words => {
     engine: ({ on }) => (on ? 'started the engine of the truck' : 'stopped the engine of the truck'),
     look: ({ part, aid }) => `looked at ${name(part)}, ${aids[aid]}`,
     listen: () => 'stood still and listened',
-    ask: ({ who, about }) => `asked ${person(who)} about ${topics[about] ?? spoken(about)}`,
+    ask: ({ who, about }) => `asked ${person(who)} about ${topicWords(about)}`,
     tell: ({ who, what }) => `told ${person(who)} ${told[what] ?? spoken(what)}`,
     guard: (act) => guards[act.with],
     'check-tool': ({ tool, check }) => `${checks[check]} ${name(tool)}`,

@@ -89,9 +89,10 @@ function* lookAtPart(part: SeenPart, first: Aid): Doing {
   yield* callFrom(part.id, part.kind, words);
 }
 
-/** Asks everybody who answers from here everything that they answer. */
-export function* askAll(self: Self): Doing {
-  const offers = self.offers().filter(({ act }) => act.act === 'ask');
+/** Asks everybody who answers from here, or only those here in person, everything that they answer. */
+export function* askAll(self: Self, isInPerson = false): Doing {
+  const here = new Set(self.scene().people.flatMap(({ id, at }) => (at === null ? [] : [id])));
+  const offers = self.offers().filter(({ act }) => act.act === 'ask' && (!isInPerson || here.has(act.who)));
   for (const { act } of offers) {
     const known = self.scene().knowledge.tests.length;
     yield act;
@@ -116,7 +117,7 @@ export function* surveyScene(self: Self, survey: Survey): Doing {
       looked.set(part.id, part.kind);
       if (!self.dice.chance(survey.lapse)) yield* lookAtPart(part, atPremises ? 'eyes' : 'glass');
     }
-    if (atPremises) yield* askAll(self);
+    if (atPremises) yield* askAll(self, true);
   }
   if (survey.calls === 'everything') for (const [id, kind] of looked) yield* callRest(self, id, kind);
 }

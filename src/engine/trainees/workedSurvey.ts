@@ -16,6 +16,8 @@ export interface WorkedLook {
   readonly on: string;
   readonly name: string;
   readonly aid: Aid | null;
+  /** What somebody was asked about. */
+  readonly about: string | null;
   /** What was perceived, in neutral words. */
   readonly words: string;
   readonly meanings: readonly Meaning[];
@@ -69,6 +71,7 @@ const lookOf = ({ entry, before, after, events }: Step): WorkedLook => {
   return {
     on,
     name: part?.name ?? tool?.name ?? person?.name ?? on,
+    about: entry.act.act === 'ask' ? entry.act.about : null,
     aid: entry.act.act === 'look' ? entry.act.aid : null,
     words,
     meanings: meanings.filter(({ name }, i) => meanings.findIndex((other) => other.name === name) === i),
@@ -79,7 +82,9 @@ const lookOf = ({ entry, before, after, events }: Step): WorkedLook => {
 export const workedSurvey = (start: World): { readonly stops: readonly WorkedStop[]; readonly replay: Replay } => {
   const replay = takeDrill(start, carefulRound, 'worked');
   const stops: WorkedStop[] = [];
-  replay.steps.forEach((step, acts) => {
+  const briefed = replay.steps.findIndex(({ entry }) => entry.act.act === 'brief');
+  // What comes after the briefing is work.
+  replay.steps.slice(0, briefed < 0 ? undefined : briefed).forEach((step, acts) => {
     const kind = kindOf(step.entry.act);
     if (kind === null) return;
     const stand = trainee(step.before).at ?? '';

@@ -2,13 +2,14 @@
 import { useState } from 'preact/hooks';
 import { briefingTopics, controlKind, controlKinds } from '../../engine/catalogue/controls.ts';
 import { type Mechanism, mechanisms } from '../../engine/catalogue/types.ts';
+import { subjectWords, underSubjects } from '../../engine/debrief/subjects.ts';
 import type { Person, World } from '../../engine/world/types.ts';
 import { printSheet } from '../parts/printSheet.ts';
 import { focusIfLost } from '../scene/keys.ts';
 import type { Desk, Playing } from '../types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
 import { BriefingSheet } from './BriefingSheet.tsx';
-import { harmWords, topicWords } from './briefingWords.ts';
+import { harmWords } from './briefingWords.ts';
 
 const mayAct = ({ role }: Person): boolean => role !== 'caller';
 
@@ -111,6 +112,7 @@ const heldWords = (world: World): readonly string[] =>
 const Hold = ({ playing }: { playing: Playing }) => {
   const [topics, setTopics] = useState<readonly string[]>([]);
   const [rescue, setRescue] = useState(false);
+  const under = underSubjects(playing.snapshot.value.world);
   const toggle = (topic: string, on: boolean): void =>
     setTopics(briefingTopics.filter((each) => (each === topic ? on : topics.includes(each))));
   return (
@@ -130,7 +132,12 @@ const Hold = ({ playing }: { playing: Playing }) => {
               checked={topics.includes(topic)}
               onChange={(event) => toggle(topic, event.currentTarget.checked)}
             />
-            {index + 1}. {topicWords[topic]}
+            <span>
+              {index + 1}. {subjectWords[topic]}
+              <span class="under">
+                {under[topic].length === 0 ? 'nothing on the sheet yet' : under[topic].join('; ')}
+              </span>
+            </span>
           </label>
         ))}
         <label>

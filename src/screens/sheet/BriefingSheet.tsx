@@ -1,9 +1,10 @@
 /** The job briefing as one printed sheet: what was found, what it can do, what is done about it, five subjects, signatures. */
 import { briefingTopics, controlKind } from '../../engine/catalogue/controls.ts';
 import { caution } from '../../engine/debrief/caution.ts';
+import { subjectWords, underSubjects } from '../../engine/debrief/subjects.ts';
 import type { World } from '../../engine/world/types.ts';
 import { capital, clockAt, conditionLabel, nameOf } from '../words.ts';
-import { harmWords, topicWords } from './briefingWords.ts';
+import { harmWords } from './briefingWords.ts';
 
 /** On paper nobody is 'you'. */
 const worker = (world: World, id: string): string => (id === 'trainee' ? 'first worker' : nameOf(world, id));
@@ -34,6 +35,7 @@ const spare = 2;
 export const BriefingSheet = ({ world }: { world: World }) => {
   const { findings, briefings } = world.paper;
   const last = briefings.at(-1);
+  const under = underSubjects(world);
   const { call, job } = world.given;
   return (
     <article class="briefing-sheet">
@@ -71,7 +73,8 @@ export const BriefingSheet = ({ world }: { world: World }) => {
       <ul class="subjects">
         {briefingTopics.map((topic, index) => (
           <li key={topic}>
-            <span class="box">{last?.topics.includes(topic) ? 'x' : ''}</span> {index + 1}. {topicWords[topic]}
+            <span class="box">{last?.topics.includes(topic) ? 'x' : ''}</span> {index + 1}. {subjectWords[topic]}
+            {topic !== 'hazards' && <span class="under">{under[topic].join('; ')}</span>}
           </li>
         ))}
         <li>

@@ -1,15 +1,5 @@
 /** Words of a job briefing, on the screen and on paper. */
-import type { briefingTopics } from '../../engine/catalogue/controls.ts';
 import type { Mechanism } from '../../engine/catalogue/types.ts';
-
-/** The five subjects, 29 CFR 1910.269(c)(2), in words. */
-export const topicWords: Readonly<Record<(typeof briefingTopics)[number], string>> = {
-  hazards: 'Hazards of the job',
-  procedures: 'Work procedures involved',
-  precautions: 'Special precautions',
-  'energy-controls': 'Energy source controls',
-  'protective-equipment': 'Protective equipment',
-};
 
 /** What a hazard can do, in plain words. */
 export const harmWords: Readonly<Record<Mechanism, string>> = {

@@ -4,6 +4,7 @@
  */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { controlKind } from '../../engine/catalogue/controls.ts';
+import { topicWords } from '../../engine/debrief/timeline.ts';
 import type { Meaning } from '../../engine/trainees/trade.ts';
 import { type StopKind, type WorkedLook, type WorkedStop, workedSurvey } from '../../engine/trainees/workedSurvey.ts';
 import { build } from '../../engine/world/build.ts';
@@ -44,7 +45,8 @@ const Look = ({ look, see }: { look: WorkedLook; see: () => void }) => (
   <li class={look.meanings.length > 0 ? 'tells' : undefined}>
     <p>
       <b>{capital(look.name)}</b>
-      {look.aid === null ? '' : `, ${aidWords[look.aid]}`}: {look.words.replace(`${look.name}: `, '')}
+      {look.aid === null ? '' : `, ${aidWords[look.aid]}`}
+      {look.about === null ? '' : `, asked about ${topicWords(look.about)}`}: {look.words.replace(`${look.name}: `, '')}
       {look.aid !== null && look.meanings.length > 0 && (
         <>
           {' '}

@@ -5,7 +5,17 @@ import { chanceFrom } from './arithmetic.mjs';
 import { loudestA } from './loudness.mjs';
 import { generator, insulatorBuzz, transformerHum } from './machines.mjs';
 import { birds, fogDrip } from './outdoors.mjs';
-import { breakerTrip, cutoutClose, flash, fuseBang, hammerDull, hammerSound, meterClick, stickWipe, tapChange } from './strokes.mjs';
+import {
+  breakerTrip,
+  cutoutClose,
+  flash,
+  fuseBang,
+  hammerDull,
+  hammerSound,
+  meterClick,
+  stickWipe,
+  tapChange,
+} from './strokes.mjs';
 import { gate, shape, tapeOf } from './tape.mjs';
 import { detectorTone, dispatcherTone, radioSquelch } from './tones.mjs';
 import { wavFrom } from './wav.mjs';
