@@ -1,6 +1,6 @@
 /** What stands on the sheet under each of the five subjects of a briefing: findings, and the controls planned against them. */
 import { condition } from '../catalogue/conditions.ts';
-import { briefingTopics, controlKind } from '../catalogue/controls.ts';
+import { type briefingTopics, controlKind } from '../catalogue/controls.ts';
 import type { World } from '../world/types.ts';
 import { capital, nameOf } from './words.ts';
 
@@ -24,8 +24,12 @@ export const underSubjects = (world: World): Readonly<Record<Subject, readonly s
           .map(({ control }) => controlKind(control))
           .filter((control) => control.subject === subject)
           .map(({ name }) => name);
-  return Object.fromEntries(briefingTopics.map((subject) => [subject, [...new Set(linesOf(subject))]])) as Record<
-    Subject,
-    readonly string[]
-  >;
+  const once = (subject: Subject): readonly string[] => [...new Set(linesOf(subject))];
+  return {
+    hazards: once('hazards'),
+    procedures: once('procedures'),
+    precautions: once('precautions'),
+    'energy-controls': once('energy-controls'),
+    'protective-equipment': once('protective-equipment'),
+  };
 };

@@ -49,11 +49,12 @@ const topics: Readonly<Record<string, string>> = {
   customers: 'the customers',
 };
 
+const spoken = (slug: string): string => slug.replaceAll('-', ' ');
+
 /** What somebody is asked about, in words. */
 export const topicWords = (about: string): string => topics[about] ?? spoken(about);
 
 const lower = (label: string): string => label.slice(0, 1).toLowerCase() + label.slice(1);
-const spoken = (slug: string): string => slug.replaceAll('-', ' ');
 
 const operationLabel = (world: World, part: string, id: string): string => {
   const found = componentKind(partById(world, part).kind).operations.find((each) => each.id === id);
