@@ -9,6 +9,7 @@
 import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { distance, type Vec3 } from '../math/vec3.ts';
+import { bearingList } from '../mechanics/bearing.ts';
 import { poleBending } from '../mechanics/poleBending.ts';
 import { dropSeverity, fallEnergy, helmetJoules } from '../standards/droppedObject.ts';
 import type { Joules, Kilograms, Metres } from '../units/quantities.ts';
@@ -46,7 +47,8 @@ function massOf({ values }: Part, height: Metres): Kilograms {
 /** Poles that do not hold with nobody on them. */
 function failingPoles(world: World): readonly Standing[] {
   const wind = world.site.windMs;
-  const known = kept.get(world.parts);
+  const parts = bearingList(world.parts);
+  const known = kept.get(parts);
   const found = known?.get(`${wind}`);
   if (found !== undefined) return found;
   const poles = world.parts.flatMap((part) => {
@@ -56,7 +58,7 @@ function failingPoles(world: World): readonly Standing[] {
     const { heightM: height = 10.36 } = part.values;
     return [{ part, height, mass: massOf(part, height), capacity, demand, unbalanced }];
   });
-  kept.set(world.parts, new Map([...(known ?? []), [`${wind}`, poles]]));
+  kept.set(parts, new Map([...(known ?? []), [`${wind}`, poles]]));
   return poles;
 }
 

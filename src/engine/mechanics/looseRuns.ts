@@ -10,6 +10,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { distance, type Vec3 } from '../math/vec3.ts';
 import type { Metres } from '../units/quantities.ts';
 import type { Part, World } from '../world/types.ts';
+import { bearingList } from './bearing.ts';
 import { type LooseOver, looseOver } from './lostTies.ts';
 
 /** How near a conductor's end is to the tie that holds it. */
@@ -133,12 +134,13 @@ const kept = new WeakMap<World['parts'], readonly LooseRun[]>();
 
 /** Every lost tie with its run, in the order of the parts. */
 export function looseRuns(world: World): readonly LooseRun[] {
-  const known = kept.get(world.parts);
+  const parts = bearingList(world.parts);
+  const known = kept.get(parts);
   if (known !== undefined) return known;
   const gone = lostTies(world);
   const lost = world.parts.flatMap((part) => lostTie(world, gone, part) ?? []);
   const found = lost.flatMap((each) => runOf(lost, each));
-  kept.set(world.parts, found);
+  kept.set(parts, found);
   return found;
 }
 
