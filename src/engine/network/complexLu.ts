@@ -43,15 +43,13 @@ function gathered(plan: Plan, room: Room): Factors {
 }
 
 const PLANS = 4;
-/** Plans by the array that tells where rows begin, which matrices of one structure share; the last that fitted first. */
-const plans = new WeakMap<Int32Array, Plan[]>();
 
 /**
  * Factors of a square matrix whose rows and columns are of comparable size. They are in the room and last until the next
  * matrix there.
  */
 export function factor(matrix: SparseMatrix, room: Room = emptyRoom()): Factors | Singular {
-  const known = plans.get(matrix.start) ?? [];
+  const { plans: known } = matrix;
   for (let at = 0; at < known.length; at++) {
     const plan = known[at] as Plan;
     const factors = hasPattern(plan, matrix) ? follow(plan, matrix, room) : null;
@@ -63,7 +61,6 @@ export function factor(matrix: SparseMatrix, room: Room = emptyRoom()): Factors 
   if (typeof plan === 'number') return { singular: true, column: plan };
   known.unshift(plan);
   known.length = Math.min(known.length, PLANS);
-  plans.set(matrix.start, known);
   return gathered(plan, room);
 }
 

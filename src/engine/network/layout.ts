@@ -1,11 +1,40 @@
 /** A network with its unknowns numbered (structure.ts) and its values found to mean something. */
 import type { Complex } from '../math/complex.ts';
+import type { Pattern } from './pattern.ts';
 import { areAlike, byCodeUnit, digestOf, type Structure, structureOf } from './structure.ts';
 import type { NetworkElement, NetworkFailure } from './types.ts';
 
 export interface Layout extends Structure {
   /** By id. */
   readonly elements: readonly NetworkElement[];
+  readonly numbers: Numbers;
+  /** Where networks of this structure keep their values, by what is zero; the last met first. */
+  readonly patterns: Pattern[];
+}
+
+/** Numbers by name, made when first asked for. */
+class Numbers {
+  private readonly structure: Structure;
+  private readonly listed: readonly NetworkElement[];
+  private nodes: ReadonlyMap<string, number> | undefined;
+  private ranks: ReadonlyMap<string, number> | undefined;
+
+  constructor(structure: Structure, listed: readonly NetworkElement[]) {
+    this.structure = structure;
+    this.listed = listed;
+  }
+
+  /** Of a node; undefined for earth and what the network lacks. */
+  ofNode(name: string): number | undefined {
+    this.nodes ??= new Map(this.structure.nodes.map((node, i) => [node, i]));
+    return this.nodes.get(name);
+  }
+
+  /** Place of an element among those in order of id. */
+  ofElement(id: string): number | undefined {
+    this.ranks ??= new Map(this.structure.order.map((at, rank) => [(this.listed[at] as NetworkElement).id, rank]));
+    return this.ranks.get(id);
+  }
 }
 
 const finite = (z: Complex): boolean => Number.isFinite(z.re) && Number.isFinite(z.im);
@@ -42,15 +71,19 @@ const invalid = (element: string, detail: string): NetworkFailure => ({
 interface Kept {
   readonly elements: readonly NetworkElement[];
   readonly structure: Structure;
+  readonly numbers: Numbers;
+  readonly patterns: Pattern[];
   /** The elements by id if they were found to mean something, else none. */
   sound: readonly NetworkElement[];
 }
 
 const KEPT = 256;
 const ALIKE = 4;
-/** Structures met last by their digest, the latest first: most networks differ from one of them in values only. */
+/**
+ * Structures met before by their digest, the latest first: most networks differ from one of them in values only. One
+ * that is met for the first time may be the last of its kind and leaves only its digest, an empty list.
+ */
 const kept = new Map<number, Kept[]>();
-let count = 0;
 /** The structures asked for last, the latest first. */
 const latest: Kept[] = [];
 
@@ -70,18 +103,15 @@ function keptFor(elements: readonly NetworkElement[]): Kept | string {
     if (areAlike(each.elements, elements)) return latestIs(each);
   }
   const digest = digestOf(elements);
-  const known = kept.get(digest) ?? [];
-  const alike = known.find((each) => areAlike(each.elements, elements));
+  const known = kept.get(digest);
+  const alike = known?.find((each) => areAlike(each.elements, elements));
   if (alike !== undefined) return latestIs(alike);
   const structure = structureOf(elements);
   if (typeof structure === 'string') return structure;
-  if (count === KEPT) {
-    kept.clear();
-    count = 0;
-  }
-  const made = { elements: elements.slice(), structure, sound: [] };
-  kept.set(digest, [made, ...known].slice(0, ALIKE));
-  count++;
+  const listed = elements.slice();
+  const made = { elements: listed, structure, numbers: new Numbers(structure, listed), patterns: [], sound: [] };
+  if (kept.size === KEPT) kept.clear();
+  kept.set(digest, known === undefined ? [] : [made, ...known].slice(0, ALIKE));
   return latestIs(made);
 }
 
@@ -107,12 +137,12 @@ export function layOut(unsorted: readonly NetworkElement[]): Layout | NetworkFai
     if (failure === undefined) throw new Error(`${known} was said to be used twice`);
     return failure;
   }
-  const { structure } = known;
+  const { structure, numbers, patterns } = known;
   const elements = structure.order.map((at) => unsorted[at] as NetworkElement);
   const failure = flawIn(elements, known.sound);
   if (failure !== undefined) return failure;
   known.sound = elements;
-  return { ...structure, elements };
+  return { ...structure, elements, numbers, patterns };
 }
 
 /** The node or element to which an unknown belongs. */

@@ -6,7 +6,7 @@ import { EARTH, type Phasors } from './types.ts';
 
 /** Number of a node, undefined for earth; throws a RangeError for a node that the network lacks. */
 export function indexOfNode(layout: Layout, node: string): number | undefined {
-  const index = layout.nodeIndex.get(node);
+  const index = layout.numbers.ofNode(node);
   if (index === undefined && node !== EARTH) throw new RangeError(`the network has no node ${node}`);
   return index;
 }
@@ -23,7 +23,7 @@ export function phasorsOf(layout: Layout, { lanes, values }: Lanes, lane: number
   };
   const voltageBetween = (a: string, b: string): Complex => sub(voltage(a), voltage(b));
   const current = (elementId: string, winding?: number): Complex => {
-    const rank = layout.rank.get(elementId);
+    const rank = layout.numbers.ofElement(elementId);
     const element = rank === undefined ? undefined : layout.elements[rank];
     if (rank === undefined || element === undefined) throw new RangeError(`the network has no element ${elementId}`);
     const known =

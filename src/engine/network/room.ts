@@ -39,3 +39,7 @@ export const emptyRoom = (): Room => ({
 /** The array, or a new one if it is too short. */
 export const fitting = (array: Float64Array<ArrayBuffer>, length: number): Float64Array<ArrayBuffer> =>
   array.length < length ? new Float64Array(length) : array;
+
+/** The same for whole numbers. */
+export const fittingInts = (array: Int32Array<ArrayBuffer>, length: number): Int32Array<ArrayBuffer> =>
+  array.length < length ? new Int32Array(length) : array;

@@ -2,6 +2,7 @@
  * Sparse complex matrix by rows, in flat arrays. Equilibration by powers of two (no rounding), rows then columns, because
  * one network holds milliohms, picofarads and kilovolts.
  */
+import type { Plan } from './plan.ts';
 import { emptyRoom, fitting, type Room } from './room.ts';
 
 /** Row i holds the entries start[i] up to, not including, end[i], in the order in which they were first added. */
@@ -12,6 +13,8 @@ export interface SparseMatrix {
   readonly columns: Int32Array;
   readonly re: Float64Array;
   readonly im: Float64Array;
+  /** Plans of factorisations (plan.ts) of matrices with this pattern, the last that fitted first. */
+  readonly plans: Plan[];
 }
 
 export interface ComplexVector {
@@ -30,6 +33,7 @@ export function emptyMatrix(starts: Int32Array): SparseMatrix {
     columns: new Int32Array(room),
     re: new Float64Array(room),
     im: new Float64Array(room),
+    plans: [],
   };
 }
 

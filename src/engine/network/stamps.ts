@@ -8,9 +8,8 @@ import type { Complex } from '../math/complex.ts';
 import type { LaneEntry, SparseLanes } from './lanes.ts';
 import type { Layout } from './layout.ts';
 import { filled, type Pattern, type Places, patternOf, type Values } from './pattern.ts';
-import { emptyRoom, fitting, type Room } from './room.ts';
+import { emptyRoom, fitting, fittingInts, type Room } from './room.ts';
 import type { SparseMatrix } from './sparseMatrix.ts';
-import type { Ends, Structure } from './structure.ts';
 import type { NetworkElement, TransformerElement, Winding } from './types.ts';
 
 /** How many values an element has. */
@@ -19,45 +18,56 @@ function countOf(element: NetworkElement): number {
   return element.kind === 'admittance' ? 4 : 5;
 }
 
+/** Places serve one network after another. */
+const places = { row: new Int32Array(0), column: new Int32Array(0) };
+
 /** Places in the order in which `writeValues` writes their values. */
-function placesOf({ elements, ends, branch, size }: Layout): Places {
-  let count = 0;
-  for (const element of elements) count += countOf(element);
-  const row = new Int32Array(count);
-  const column = new Int32Array(count);
+function placesOf({ elements, ends, branch }: Layout, count: number): Places {
+  places.row = fittingInts(places.row, count);
+  places.column = fittingInts(places.column, count);
+  const { row, column } = places;
   let at = 0;
-  const put = (i: number, j: number): void => {
-    row[at] = j < 0 ? -1 : i;
-    column[at] = j;
-    at++;
-  };
+  let next = 0;
   for (let e = 0; e < elements.length; e++) {
-    const { kind } = elements[e] as NetworkElement;
-    const windings = ends[e] as readonly Ends[];
+    const element = elements[e] as NetworkElement;
     const first = branch[e] as number;
-    const core = first + windings.length;
-    for (let w = 0; w < windings.length; w++) {
-      const { from, to } = windings[w] as Ends;
-      const unknown = first + w;
-      if (kind === 'admittance') {
-        put(from, from);
-        put(to, to);
-        put(from, to);
-        put(to, from);
+    const windings = element.kind === 'transformer' ? element.windings.length : 1;
+    const core = first + windings;
+    for (let unknown = first; unknown < core; unknown++) {
+      const from = ends[next++] as number;
+      const to = ends[next++] as number;
+      if (element.kind === 'admittance') {
+        row[at] = from;
+        column[at++] = from;
+        row[at] = to;
+        column[at++] = to;
+        row[at] = from;
+        column[at++] = to;
+        row[at] = to;
+        column[at++] = from;
         continue;
       }
-      put(from, unknown);
-      put(to, unknown);
-      put(unknown, from);
-      put(unknown, to);
-      put(unknown, unknown);
-      if (kind !== 'transformer') continue;
-      put(unknown, core);
-      put(core, unknown);
+      row[at] = from;
+      column[at++] = unknown;
+      row[at] = to;
+      column[at++] = unknown;
+      row[at] = unknown;
+      column[at++] = from;
+      row[at] = unknown;
+      column[at++] = to;
+      row[at] = unknown;
+      column[at++] = unknown;
+      if (element.kind !== 'transformer') continue;
+      row[at] = unknown;
+      column[at++] = core;
+      row[at] = core;
+      column[at++] = unknown;
     }
-    if (kind === 'transformer') put(core, core);
+    if (element.kind !== 'transformer') continue;
+    row[at] = core;
+    column[at++] = core;
   }
-  return { size, row, column };
+  return places;
 }
 
 const values = { re: new Float64Array(0), im: new Float64Array(0) };
@@ -117,31 +127,23 @@ function writeValues(elements: readonly NetworkElement[]): void {
   }
 }
 
-interface Stamping {
-  readonly places: Places;
-  /** By what is zero, the last met first. */
-  readonly patterns: Pattern[];
-}
-
 const PATTERNS = 4;
-const stampings = new WeakMap<Structure['ends'], Stamping>();
 
 /** The matrix; entries of the earth node are left out, and so are zeros. */
 export function stampMatrix(layout: Layout, room: Room = emptyRoom()): SparseMatrix {
-  const known = stampings.get(layout.ends);
-  const { places, patterns } = known ?? { places: placesOf(layout), patterns: [] };
-  if (known === undefined) stampings.set(layout.ends, { places, patterns });
-  const count = places.row.length;
+  const { elements, patterns, size } = layout;
+  let count = 0;
+  for (let e = 0; e < elements.length; e++) count += countOf(elements[e] as NetworkElement);
   values.re = fitting(values.re, count);
   values.im = fitting(values.im, count);
-  writeValues(layout.elements);
+  writeValues(elements);
   for (let p = 0; p < patterns.length; p++) {
     const matrix = filled(patterns[p] as Pattern, values, room);
     if (matrix === null) continue;
     if (p > 0) patterns.unshift(...patterns.splice(p, 1));
     return matrix;
   }
-  const pattern = patternOf(places, values);
+  const pattern = patternOf(size, count, placesOf(layout, count), values);
   patterns.unshift(pattern);
   patterns.length = Math.min(patterns.length, PATTERNS);
   const matrix = filled(pattern, values, room);

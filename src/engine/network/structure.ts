@@ -4,24 +4,18 @@
  * and kinds alone, so networks that differ in their values only share it.
  */
 import type { Complex } from '../math/complex.ts';
+import { type Name, Names, sortNames } from './names.ts';
+import { fittingInts } from './room.ts';
 import { EARTH, type NetworkElement } from './types.ts';
-
-/** What an element ties to, by number; -1 is earth. */
-export interface Ends {
-  readonly from: number;
-  readonly to: number;
-}
 
 export interface Structure {
   readonly nodes: readonly string[];
-  readonly nodeIndex: ReadonlyMap<string, number>;
   /** Places of the elements in the list as it was given, by id. */
   readonly order: readonly number[];
-  /** Place of each id in `order`. */
-  readonly rank: ReadonlyMap<string, number>;
-  /** Of the element at each place in `order`: its first unknown, -1 for an admittance, and its branches' ends. */
+  /** Of the element at each place in `order`: its first unknown, -1 for an admittance. */
   readonly branch: readonly number[];
-  readonly ends: readonly (readonly Ends[])[];
+  /** From and to of the branches, one after the other, those of a transformer one a winding; -1 is earth. */
+  readonly ends: Int32Array;
   readonly groups: readonly string[];
   readonly size: number;
   /** The first nodes that no chain of elements ties to earth, empty when all are. */
@@ -30,83 +24,118 @@ export interface Structure {
 
 export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** The branches of an element, one a winding. */
-const branchesOf = (element: NetworkElement): readonly { readonly from: string; readonly to: string }[] =>
-  element.kind === 'transformer' ? element.windings : [element];
-
-function unknownsOf(element: NetworkElement): number {
-  if (element.kind === 'admittance') return 0;
-  return element.kind === 'transformer' ? element.windings.length + 1 : 1;
-}
-
 const isZero = (z: Complex): boolean => z.re === 0 && z.im === 0;
 const conducts = (element: NetworkElement): boolean => element.kind !== 'admittance' || !isZero(element.y);
 
-/** The first island (by node number); windings of one core are not tied. */
-function islandOf(nodes: readonly string[], tied: readonly (readonly Ends[])[]): readonly string[] {
+const elementNames = new Names();
+const nodeNames = new Names();
+
+// Room for one structure after another.
+let tied = new Int32Array(0);
+let toward = new Int32Array(0);
+
+function rootOf(start: number): number {
+  let node = start;
+  while (toward[node] !== node) {
+    toward[node] = toward[toward[node] as number] as number;
+    node = toward[node] as number;
+  }
+  return node;
+}
+
+/** The first island (by node number) that branches which are tied leave; windings of one core are not tied. */
+function islandOf(nodes: readonly string[], ends: Int32Array): readonly string[] {
   // Each node points to one of its island, in the end to that with the lowest number; earth is 0, node i is i + 1.
-  const toward = Int32Array.from({ length: nodes.length + 1 }, (_, i) => i);
-  const rootOf = (start: number): number => {
-    let node = start;
-    while (toward[node] !== node) {
-      toward[node] = toward[toward[node] as number] as number;
-      node = toward[node] as number;
-    }
-    return node;
+  toward = fittingInts(toward, nodes.length + 1);
+  for (let i = 0; i <= nodes.length; i++) toward[i] = i;
+  for (let t = 0; t < ends.length; t += 2) {
+    if (tied[t] === 0) continue;
+    const a = rootOf((ends[t] as number) + 1);
+    const b = rootOf((ends[t + 1] as number) + 1);
+    if (a < b) toward[b] = a;
+    else toward[a] = b;
+  }
+  for (let i = 1; i <= nodes.length; i++) {
+    const root = rootOf(i);
+    if (root !== 0) return nodes.filter((_, other) => rootOf(other + 1) === root);
+  }
+  return [];
+}
+
+/** Ends of the branches in the order of the list, null for earth, and where those of each element begin. */
+interface Listed {
+  readonly ends: readonly (Name | null)[];
+  readonly first: readonly number[];
+  /** In the order of their names. */
+  readonly elements: readonly Name[];
+  readonly nodes: readonly Name[];
+}
+
+/** Takes up the names of a list of elements, or says the id that is used twice. */
+function listed(list: readonly NetworkElement[]): Listed | string {
+  elementNames.begin();
+  nodeNames.begin();
+  const ends: (Name | null)[] = [];
+  const first: number[] = [];
+  const elements: Name[] = [];
+  const nodes: Name[] = [];
+  const end = (node: string): void => {
+    const name = node === EARTH ? null : nodeNames.of(node);
+    ends.push(name);
+    if (name !== null && nodeNames.take(name, -1)) nodes.push(name);
   };
-  for (const branches of tied) {
-    for (const { from, to } of branches) {
-      const [a, b] = [rootOf(from + 1), rootOf(to + 1)];
-      if (a < b) toward[b] = a;
-      else toward[a] = b;
+  for (let at = 0; at < list.length; at++) {
+    const element = list[at] as NetworkElement;
+    const name = elementNames.of(element.id);
+    if (!elementNames.take(name, at)) return element.id;
+    elements.push(name);
+    first.push(ends.length);
+    if (element.kind === 'transformer') {
+      for (const { from, to } of element.windings) {
+        end(from);
+        end(to);
+      }
+    } else {
+      end(element.from);
+      end(element.to);
     }
   }
-  const first = nodes.findIndex((_, i) => rootOf(i + 1) !== 0);
-  return first < 0 ? [] : nodes.filter((_, i) => rootOf(i + 1) === rootOf(first + 1));
+  first.push(ends.length);
+  sortNames(elements);
+  sortNames(nodes);
+  for (let i = 0; i < nodes.length; i++) (nodes[i] as Name).index = i;
+  return { ends, first, elements, nodes };
 }
 
 /** The structure of a network, or the id that is used twice. */
-export function structureOf(unsorted: readonly NetworkElement[]): Structure | string {
-  const idAt = (at: number): string => (unsorted[at] as NetworkElement).id;
-  const order = unsorted.map((_, at) => at).sort((a, b) => byCodeUnit(idAt(a), idAt(b)));
-  const elements = order.map((at) => unsorted[at] as NetworkElement);
-  const rank = new Map<string, number>();
-  const names = new Set<string>();
-  const groupNames = new Set<string>();
-  for (const [at, element] of elements.entries()) {
-    if (rank.has(element.id)) return element.id;
-    rank.set(element.id, at);
-    for (const { from, to } of branchesOf(element)) names.add(from).add(to);
-    if (element.kind === 'source') groupNames.add(element.group);
-  }
-  names.delete(EARTH);
-  const nodes = [...names].sort(byCodeUnit);
-  const nodeIndex = new Map(nodes.map((name, i) => [name, i]));
-  const numberOf = (name: string): number => nodeIndex.get(name) ?? -1;
+export function structureOf(list: readonly NetworkElement[]): Structure | string {
+  const names = listed(list);
+  if (typeof names === 'string') return names;
+  const { first, elements } = names;
+  const nodes = names.nodes.map(({ text }) => text);
+  const order: number[] = [];
   const branch: number[] = [];
+  const groups: string[] = [];
+  const ends = new Int32Array(names.ends.length);
+  tied = fittingInts(tied, ends.length);
   let size = nodes.length;
-  for (const element of elements) {
-    const unknowns = unknownsOf(element);
-    branch.push(unknowns === 0 ? -1 : size);
-    size += unknowns;
+  let t = 0;
+  for (let e = 0; e < elements.length; e++) {
+    const at = (elements[e] as Name).index;
+    const element = list[at] as NetworkElement;
+    const isTied = conducts(element) ? 1 : 0;
+    const last = first[at + 1] as number;
+    order.push(at);
+    branch.push(element.kind === 'admittance' ? -1 : size);
+    if (element.kind !== 'admittance') size += (last - (first[at] as number)) / 2;
+    if (element.kind === 'transformer') size++;
+    if (element.kind === 'source' && !groups.includes(element.group)) groups.push(element.group);
+    for (let end = first[at] as number; end < last; end++) {
+      tied[t] = isTied;
+      ends[t++] = names.ends[end]?.index ?? -1;
+    }
   }
-  const ends = elements.map((element) =>
-    branchesOf(element).map(({ from, to }) => ({ from: numberOf(from), to: numberOf(to) })),
-  );
-  return {
-    nodes,
-    nodeIndex,
-    order,
-    rank,
-    branch,
-    ends,
-    groups: [...groupNames].sort(),
-    size,
-    island: islandOf(
-      nodes,
-      ends.filter((_, at) => conducts(elements[at] as NetworkElement)),
-    ),
-  };
+  return { nodes, order, branch, ends, groups: groups.sort(), size, island: islandOf(nodes, ends) };
 }
 
 function isAlike(a: NetworkElement, b: NetworkElement): boolean {
