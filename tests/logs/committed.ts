@@ -22,8 +22,16 @@ export const launchWorld = (id: string, seed = 1): World => {
   return build(parsed.scenario, parsed.hash, seed);
 };
 
-/** A committed log of a launch scenario, replayed; throws where it does not replay. */
+const replayed = new Map<string, Replay>();
+
+/** A committed log of a launch scenario, replayed once a worker; throws where it does not replay. */
 export const launchReplay = (id: string, name: string): Replay => {
+  const known = replayed.get(`${id}/${name}`) ?? replayOf(id, name);
+  replayed.set(`${id}/${name}`, known);
+  return known;
+};
+
+const replayOf = (id: string, name: string): Replay => {
   const parsed = parseLog(readFileSync(at(`./${id}/${name}.json`), 'utf8'));
   if (!parsed.ok) throw new Error(parsed.problems.join('\n'));
   const result = replay(launchWorld(id, parsed.log.seed), parsed.log);

@@ -141,7 +141,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
         </p>
         {offered && score && <Next desk={desk} score={score} here={offered.scenario} />}
         {offered?.text !== undefined && desk.drawer !== undefined && (
-          <section class="next" aria-labelledby="another">
+          <section class="next-drill not-printed" aria-labelledby="another">
             <h2 id="another">Another like this</h2>
             <Another desk={desk} of={originOf(desk, offered)} />
           </section>

@@ -1,13 +1,22 @@
 /** Exposures against knowledge, and the briefing held against what is there, on the drills of Quarry Road. */
 import { describe, expect, it } from 'vitest';
+import type { Act } from '../../../src/engine/acts/types.ts';
 import { explain } from '../../../src/engine/debrief/explain.ts';
 import { laidIn, perceived } from '../../../src/engine/score/known.ts';
 import { score } from '../../../src/engine/score/score.ts';
-import { committed } from '../score/logs.ts';
+import { find } from '../../logs/shorthand.ts';
+import { committed, goOn, played } from '../score/logs.ts';
 
+const drills = Object.fromEntries(
+  (['careful', 'hasty', 'stuck'] as const).map((name) => {
+    const replay = committed(name);
+    return [name, { replay, debrief: explain(replay, score(replay)) }];
+  }),
+);
 const debriefOf = (name: 'careful' | 'hasty' | 'stuck') => {
-  const replay = committed(name);
-  return { replay, debrief: explain(replay, score(replay)) };
+  const drill = drills[name];
+  if (drill === undefined) throw new Error(name);
+  return drill;
 };
 
 describe('the picture of order', () => {
@@ -45,6 +54,20 @@ describe('the briefing', () => {
     const { debrief } = debriefOf('careful');
     expect(debrief.briefing[0]).toMatch(/^Held at \d\d:\d\d, with .*; all five subjects\.$/);
     expect(debrief.briefing[1]).toMatch(/^(All 8|[5-7] of the 8) causes stood on the sheet with a control that works/);
+  });
+
+  it('says which subjects were gone through with nothing written under them', () => {
+    const arrived: readonly Act[] = [{ act: 'acknowledge' }, { act: 'park', at: 'clear' }];
+    const held = goOn(
+      played(...arrived, find('p2.tie', 'tie-broken')),
+      { act: 'plan', finding: null, control: 'deenergize-ground', by: 'trainee' },
+      { act: 'brief', topics: ['hazards', 'energy-controls', 'precautions'], rescue: false },
+      { act: 'hand-over' },
+    );
+    expect(explain(held, score(held)).briefing.slice(0, 2)).toEqual([
+      'Held at 05:57, alone; left out: work procedures involved, protective equipment.',
+      'Gone through with nothing written under it: special precautions.',
+    ]);
   });
 
   it('that was never held is said so where there was work', () => {

@@ -28,6 +28,8 @@ describe('format', () => {
     [25000, 'apparentPower', '25 kVA', '25 kVA'],
     [2.68224, 'speed', '6 mph', '2.68 m/s'],
     [0.05, 'percent', '5 %', '5 %'],
+    [48400, 'moment', '35700 ft·lbf', '48.4 kN·m'],
+    [300, 'energy', '221 ft·lbf', '300 J'],
     [1.24, 'arcEnergy', '1.24 cal/cm²', '1.24 cal/cm²'],
   ])('prints %f %s as %s and %s', (value, dimension, us, metric) => {
     expect(format(value, dimension, 'us')).toBe(us);
