@@ -2,16 +2,21 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createDrill } from '../drill/createDrill.ts';
 import type { Snapshot } from '../drill/types.ts';
+import { act } from '../engine/acts/act.ts';
+import { appendEntry, newLog } from '../engine/acts/log.ts';
 import { logLimits, parseLog } from '../engine/acts/logForm.ts';
-import type { Log } from '../engine/acts/types.ts';
+import type { Act, Log } from '../engine/acts/types.ts';
+import { limits } from '../engine/scenario/limits.ts';
 import { build } from '../engine/world/build.ts';
+import type { World } from '../engine/world/types.ts';
 import { createPhotos, photosFrom, photosText } from '../screens/photos/createPhotos.ts';
 import { createPlaying } from '../screens/playing.ts';
 import { settingsFrom } from '../screens/settings.ts';
 import type { Caption, Desk, Offered, Playing, SceneState, Settings, Way } from '../screens/types.ts';
 import type { Judge } from './judge.ts';
 import type { Kept } from './kept.ts';
-import type { Library } from './library.ts';
+import { type Library, offeredFrom } from './library.ts';
+import { SEED } from './prover.ts';
 import type { Shelf } from './shelf.ts';
 
 export interface DeskParts {
@@ -49,6 +54,18 @@ const photosKey = 'loose-tie.photos';
 
 const fileName = ({ scenario, entries }: Log): string => `loose-tie-${scenario}-${entries.length}-acts.json`;
 
+/** A log of acts done one after the other; what is refused is left out. */
+const logOf = (start: World, acts: readonly Act[], seed: number): Log => {
+  let [world, log] = [start, newLog(start, seed)];
+  for (const each of acts) {
+    const done = act(world, each);
+    if (!done.ok) continue;
+    world = done.world;
+    log = appendEntry(log, each, world);
+  }
+  return log;
+};
+
 /** How the scenario of a log may be got that was drawn and is not kept here. */
 const fromWhere = ({ variant }: Log): string =>
   variant === undefined ? '' : ` It was drawn from ${variant.of} by number ${variant.seed}: draw it again first.`;
@@ -83,8 +100,10 @@ export const createDesk = (parts: DeskParts): Desk => {
     }
   });
 
+  /** Scenarios that somebody opened from files of their own. */
+  const opened = new Map<string, Offered>();
   const offeredWith = (wanted: string): Offered | undefined =>
-    [...library.offered, ...parts.shelf.offered.peek()].find(({ hash }) => hash === wanted);
+    [...library.offered, ...parts.shelf.offered.peek(), ...opened.values()].find(({ hash }) => hash === wanted);
   const offeredOf = (log: Log): Offered | undefined => offeredWith(log.scenarioHash);
 
   const keep = ({ log, stage }: Snapshot): void => {
@@ -227,6 +246,20 @@ export const createDesk = (parts: DeskParts): Desk => {
       if (log !== null) parts.handOut(fileName(log), `${JSON.stringify(log, null, 1)}\n`);
     },
     shelf: parts.shelf.offered,
+    openScenario: async (file) => {
+      if (file.size > 4 * limits.fileLength) {
+        return { ok: false, problems: [`${file.name} is far too long for a scenario.`] };
+      }
+      const read = offeredFrom(await file.text(), file.name);
+      if (read.ok) opened.set(read.offered.hash, read.offered);
+      return read;
+    },
+    openMoment: (offered, acts) => {
+      problem.value = null;
+      const log = logOf(build(offered.scenario, offered.hash, SEED), acts, SEED);
+      scored = null;
+      play(offered, SEED, log, { way: 'practice', until: null });
+    },
     saveScenario: ({ scenario, text }) => {
       if (text !== undefined) parts.handOut(`${scenario.id}.yaml`, text);
     },

@@ -22,7 +22,7 @@ export interface ProverWorker {
 }
 
 /** Seed of the drill that is proved; the proof takes chance for an adversary whatever it is. */
-const SEED = 1;
+export const SEED = 1;
 
 export const createProver = (make: () => ProverWorker | null): Prover => {
   const state = signal<Proving>({ is: 'idle' });
@@ -37,7 +37,8 @@ export const createProver = (make: () => ProverWorker | null): Prover => {
       leave();
       state.value = { is: 'idle' };
     },
-    start: ({ scenario, hash }) => {
+    start: (offered) => {
+      const { scenario, hash } = offered;
       leave();
       const worker = make();
       if (worker === null) {
@@ -52,7 +53,7 @@ export const createProver = (make: () => ProverWorker | null): Prover => {
           return;
         }
         leave();
-        state.value = { is: 'done', title: scenario.title, proof: data.proof };
+        state.value = { is: 'done', title: scenario.title, offered, proof: data.proof };
       };
       worker.onerror = ({ message }) => {
         leave();

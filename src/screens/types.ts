@@ -49,7 +49,7 @@ export type SidePage = 'bench' | 'cards' | 'proof' | 'qualification' | 'survey';
 export type Proving =
   | { readonly is: 'idle' }
   | { readonly is: 'running'; readonly title: string; readonly progress: Progress | null }
-  | { readonly is: 'done'; readonly title: string; readonly proof: Proof }
+  | { readonly is: 'done'; readonly title: string; readonly offered: Offered; readonly proof: Proof }
   | { readonly is: 'failed'; readonly why: string };
 
 /** Proves scenarios beside the page, one at a time. */
@@ -141,6 +141,10 @@ export interface Playing {
   choose(id: string | null): void;
 }
 
+export type OpenedScenario =
+  | { readonly ok: true; readonly offered: Offered }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
 /** What the app does for the screens. */
 export interface Desk {
   /** Absent: nothing can be proved here. */
@@ -168,6 +172,10 @@ export interface Desk {
   forget(): void;
   openLog(file: File): Promise<void>;
   saveLog(): void;
+  /** Reads somebody's own scenario file; what is wrong with it comes back as lines. */
+  openScenario(file: File): Promise<OpenedScenario>;
+  /** A drill as it stands after acts, as practice that is not kept: to look at what a proof shows. */
+  openMoment(offered: Offered, acts: readonly Act[]): void;
   /** Hands the scenario out as a file. */
   saveScenario(offered: Offered): void;
   /** Takes a drawn scenario off the shelf. */

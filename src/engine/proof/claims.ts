@@ -7,7 +7,8 @@ import { branchesOf } from '../circuit/elementsOf.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { precondition } from '../hazards/preconditions.ts';
 import type { Hazard } from '../hazards/types.ts';
-import { findPart, pointsOf, toolById } from '../world/edit.ts';
+import { findPart, personById, pointsOf, toolById } from '../world/edit.ts';
+import { calmedFrom } from '../world/faultEffects.ts';
 import type { World } from '../world/types.ts';
 import { bestOf } from './measures.ts';
 import { liftOf, wayTo } from './places.ts';
@@ -18,12 +19,9 @@ import type { Claim } from './types.ts';
 
 /** A fault and where it lies, in the words of the screens. */
 export function faultWords(world: World, { on, fault }: Laid): string {
-  const carrier = findPart(world, on)?.name ?? toolById(world, on)?.name ?? on;
+  const carrier = findPart(world, on)?.name ?? toolById(world, on)?.name ?? personById(world, on)?.name ?? on;
   return `${faultKind(fault.kind).name} (${carrier})`;
 }
-
-/** Whether it lies on a part or tool; what lies on people or the site the prover has no search for yet. */
-const isLookedFor = (world: World, on: string): boolean => findPart(world, on) !== null || toolById(world, on) !== null;
 
 /** Whether each fault behind a hazard shows a sign somewhere on the ground, and the shortest way there. */
 export const findableClaims = (
@@ -40,7 +38,7 @@ export const findableClaims = (
     return first === undefined
       ? {
           id: `findable:${each.fault.id}`,
-          outcome: isLookedFor(arrived.world, each.on) ? 'fails' : 'not finished',
+          outcome: 'fails',
           words: `No sign of it can be perceived from the ground with what the crew has: ${words}.`,
           acts: arrived.acts,
         }
@@ -55,6 +53,16 @@ export const findableClaims = (
 /** Mechanisms that distance from the ground keeps away. */
 const aloftOnly = new Set<Hazard['mechanism']>(['approach', 'fall', 'drop']);
 
+/** Whether it comes only of work aloft: by its mechanism, falling from the work on somebody, or by what two workers are for. */
+const isAloftOnly = (world: World, { mechanism, part }: Hazard): boolean => {
+  const role = personById(world, part)?.role;
+  return (
+    aloftOnly.has(mechanism) ||
+    (mechanism === 'struck-by' && role !== undefined) ||
+    (mechanism === 'barrier-loss' && role === 'second')
+  );
+};
+
 /** Whether each hazard with a cause bites on some plausible act, and each serious fault is behind a hazard. */
 export function bitesClaims(
   world: World,
@@ -65,11 +73,12 @@ export function bitesClaims(
   const grounded = liftOf(world) === null;
   const ofHazards = hazards
     .filter(({ causes }) => causes.length > 0)
-    .map(({ id, mechanism, words }): Claim => {
+    .map((hazard): Claim => {
+      const { id, words } = hazard;
       const bite = bites.get(id);
       if (bite !== undefined)
         return { id: `bites:${id}`, outcome: 'holds', words: `It bites: ${bite.label}.`, acts: bite.acts };
-      return grounded && aloftOnly.has(mechanism)
+      return grounded && isAloftOnly(world, hazard)
         ? {
             id: `bites:${id}`,
             outcome: 'holds',
@@ -95,8 +104,7 @@ export function bitesClaims(
       (each): Claim => ({
         id: `bites:${each.fault.id}`,
         // What only lengthens or worsens another hazard is behind none by itself.
-        outcome:
-          faultKind(each.fault.kind).severity === 'fatal' && isLookedFor(world, each.on) ? 'fails' : 'not finished',
+        outcome: faultKind(each.fault.kind).severity === 'fatal' ? 'fails' : 'not finished',
         words: `It is behind no hazard as this scene stands, nor with every device in service: ${faultWords(world, each)}.`,
         acts: [],
       }),
@@ -138,6 +146,10 @@ function lackingIn(worlds: readonly World[], control: string, { on }: Laid): rea
   return least;
 }
 
+/** The World in which whoever put the work off comes back: what lay on the site is over. */
+const afterwards = (world: World | undefined, { on, fault }: Laid): readonly World[] =>
+  world === undefined || on !== 'site' ? [] : [{ ...world, site: calmedFrom(world.site, fault) }];
+
 /** Whether another tool of the kind can take its place. */
 const hasAnother = (world: World, on: string): boolean => {
   const tool = toolById(world, on);
@@ -157,7 +169,7 @@ export const controlClaims = (worlds: readonly World[], laid: readonly Laid[]): 
           ? first !== undefined && hasAnother(first, each.on)
             ? []
             : ['another tool of the kind']
-          : lackingIn(worlds, control, each),
+          : lackingIn([...worlds, ...afterwards(first, each)], control, each),
     }));
     const works = tried.filter(({ lacking }) => lacking.length === 0).map(({ control }) => controlKind(control).name);
     const not = tried
@@ -166,12 +178,7 @@ export const controlClaims = (worlds: readonly World[], laid: readonly Laid[]): 
     const words = first === undefined ? each.fault.id : faultWords(first, each);
     return {
       id: `controls:${each.fault.id}`,
-      outcome:
-        works.length > 0 || tried.length === 0
-          ? 'holds'
-          : first === undefined || isLookedFor(first, each.on)
-            ? 'fails'
-            : 'not finished',
+      outcome: works.length > 0 || tried.length === 0 ? 'holds' : 'fails',
       words: `${words}. Works here: ${works.join('; ') || 'none'}. Does not: ${not.join('; ') || 'none'}.`,
       acts: [],
     };
@@ -179,9 +186,7 @@ export const controlClaims = (worlds: readonly World[], laid: readonly Laid[]): 
 
 /** Whether everything that a safe route rests on can be got to know. */
 export function informationClaim(arrived: World, laid: readonly Laid[], vantages: readonly Vantage[]): Claim {
-  const hidden = laid.filter(
-    ({ on, fault }) => isLookedFor(arrived, on) && !vantages.some(({ shows }) => shows.includes(fault.id)),
-  );
+  const hidden = laid.filter(({ fault }) => !vantages.some(({ shows }) => shows.includes(fault.id)));
   const testers = arrived.tools.filter(({ kind }) => toolKind(kind).testsOf !== undefined);
   const sources = arrived.parts.filter(
     (part) => part.premises !== null && branchesOf(part).some(({ type }) => type === 'source'),

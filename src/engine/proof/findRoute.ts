@@ -36,6 +36,13 @@ export interface Surveyed {
   readonly transitions: number;
 }
 
+/** Waiting for the last of those who are still to come; null where nobody is. */
+function untilAllAreHere({ people, clock }: World): Act | null {
+  const due = people.flatMap(({ at, arrivesAt }) => (at === null && arrivesAt !== null ? [arrivesAt] : []));
+  const minutes = Math.max(0, ...due) - clock.minute;
+  return minutes > 0 ? { act: 'wait', minutes } : null;
+}
+
 /** The surveyed scene: arrived, every cause perceived that can be, each called. */
 export function surveyed(means: Means, start: World): Surveyed | null {
   const arrived = arrive(means, start);
@@ -43,8 +50,14 @@ export function surveyed(means: Means, start: World): Surveyed | null {
   if (!arrived || !here) return null;
   const laid = harmful(arrived.stage.world);
   const { deeds, ...explored } = surveyOf(arrived.stage.world, vantagesOf(arrived.stage.world, laid), here);
-  // A look that would expose somebody is left out.
-  const looked = deeds.reduce<Route>((route, deed) => perform(means, route, deed) ?? route, arrived);
+  // A look that would expose somebody is left out; who is waited for comes last, for the time that is left by then.
+  const waits = deeds.findIndex(({ act }) => act.act === 'wait');
+  const inOrder =
+    waits < 0 ? deeds : [...deeds.slice(0, waits), ...deeds.slice(waits + 2), ...deeds.slice(waits, waits + 2)];
+  const looked = inOrder.reduce<Route>((route, deed) => {
+    const due = deed.act.act === 'wait' ? untilAllAreHere(route.stage.world) : deed.act;
+    return due === null ? route : (perform(means, route, { ...deed, act: due }) ?? route);
+  }, arrived);
   const wanted = perceivedOf(
     looked.stage.world,
     laid.map(({ fault }) => fault.id),

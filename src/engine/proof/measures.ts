@@ -14,7 +14,8 @@ import { briefingTopics } from '../catalogue/controls.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import type { ToolKind } from '../catalogue/types.ts';
 import { branchesOf, netAt } from '../circuit/elementsOf.ts';
-import { precondition } from '../hazards/readiness.ts';
+import { crewLosses } from '../hazards/crew.ts';
+import { misnamed, precondition } from '../hazards/readiness.ts';
 import { sectionOf } from '../hazards/section.ts';
 import { findPart, toolById } from '../world/edit.ts';
 import type { PointId, Tool, World } from '../world/types.ts';
@@ -67,6 +68,16 @@ function waiting(world: World): readonly Measure[] {
   const minutes = second.arrivesAt - world.clock.minute;
   return minutes < 1 || minutes > LONGEST ? [] : [{ acts: [{ act: 'wait', minutes }] }];
 }
+
+/** The numbers matched with a dispatcher who has others in mind, as whoever reads them off the pole would. */
+const matching = (world: World): readonly Measure[] =>
+  misnamed(world) ? [{ acts: [{ act: 'tell', who: 'dispatcher', what: 'correct-number' }] }] : [];
+
+/** Reclosing blocked where it was left on against the order. */
+const blocking = (world: World): readonly Measure[] =>
+  crewLosses(world).some(({ failed }) => failed.includes('reclosing-blocked'))
+    ? [{ acts: [{ act: 'tell', who: 'dispatcher', what: 'block-reclosing' }] }]
+    : [];
 
 /** Asking about sets of their own; looking at what nobody tells of. */
 const knowing = (world: World): readonly Measure[] =>
@@ -136,6 +147,8 @@ export const supportings = (world: World): readonly Measure[] =>
 
 /** Measures that never stand in each other's way, in the order in which a crew would take them. */
 export const plainMeasures = (world: World): readonly Measure[] => [
+  ...matching(world),
+  ...blocking(world),
   ...knowing(world),
   ...wearing(world),
   ...checking(world),

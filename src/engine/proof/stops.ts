@@ -77,6 +77,9 @@ export function groundAtWorst(world: World): ReadonlyMap<string, readonly string
 export const standingMeets = (means: Means, world: World, stand: Stand): readonly string[] =>
   means.step.met(standingAt(world, stand), world, world).map(({ hazard }) => hazard);
 
+/** Mechanisms beside approach and drop that hang on what is switched. */
+const switched = ['step', 'contact', 'flash'] as const;
+
 /** Whether one can stop safely from everywhere. */
 export function stopsClaim(means: Means, scene: Reached, worlds: readonly World[]): Claim {
   const worst = groundAtWorst(scene.world);
@@ -84,15 +87,16 @@ export function stopsClaim(means: Means, scene: Reached, worlds: readonly World[
   const free = ground.filter(({ id }) => !worst.has(id));
   const always = free.filter((stand) => worlds.every((world) => standingMeets(means, world, stand).length === 0));
   if (always.length > 0) {
-    // What only these states were asked for: voltage in the ground, traffic, animals.
+    // What only these states were asked for is voltage in the ground: it hangs on what is switched. What falls, drives
+    // past or thunders does not, and what a crew can do about it only lessens it.
     const others = ground.some((stand) =>
-      standingMeets(means, scene.world, stand).some((id) => !id.startsWith('approach:') && !id.startsWith('drop:')),
+      standingMeets(means, scene.world, stand).some((id) => switched.some((name) => id.startsWith(`${name}:`))),
     );
     return {
       id: 'stops',
       outcome: others ? 'not finished' : 'holds',
       words: others
-        ? `Something else than live metal reaches people on the ground here; in ${worlds.length} states looked at there was always a place where nothing does.`
+        ? `Voltage in the ground reaches people here; in ${worlds.length} states looked at there was always a place where nothing does.`
         : `From every state one can stop: coming down, walking away, guarding, telling and handing over are never refused, and at ${always.length} of ${ground.length} places on the ground nobody is in reach of anything, whatever is alive.`,
       acts: [],
     };

@@ -8,13 +8,14 @@
 
 import { acknowledged } from '../acts/acknowledge.ts';
 import { minutesOf } from '../acts/act.ts';
+import { topicsOf } from '../acts/dispatcher.ts';
 import type { Act } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { signsFrom } from '../senses/signsFrom.ts';
 import { aids } from '../senses/types.ts';
-import { faultsOf, findPart, toolById } from '../world/edit.ts';
-import type { LaidFault, Stand, World } from '../world/types.ts';
+import { faultsOf, findPart, personById, toolById } from '../world/edit.ts';
+import type { LaidFault, Person, Stand, World } from '../world/types.ts';
 import { explore } from './explore.ts';
 import { type Deed, placedAt, standsOf } from './places.ts';
 
@@ -68,14 +69,21 @@ function heard(world: World, stand: Stand, laid: readonly Laid[]): readonly Vant
   return shows.length === 0 ? [] : [{ at: stand.id, acts: [{ act: 'listen' }], shows: [...new Set(shows)] }];
 }
 
-/** Answers that tell of it: from whoever may be asked about the topic where it lies, as `ask` has it. */
+/** Whether an answer of somebody gives away what lies on a part or on somebody, as `ask` has it. */
+function tellsOf(world: World, person: Person, on: string): boolean {
+  const part = findPart(world, on);
+  if (part !== null) return part.premises === person.premises;
+  const about = personById(world, on);
+  return about !== null && (about.id === person.id || (person.role === 'dispatcher' && about.role === 'second'));
+}
+
+/** Answers that tell of it: from whoever may be asked about the topic. */
 function answers(world: World, { on, fault }: Laid): readonly Vantage[] {
-  const premises = findPart(world, on)?.premises ?? null;
   return faultKind(fault.kind)
     .signs.filter(({ sense }) => sense === 'ask')
     .flatMap(({ by = '' }) =>
       world.people
-        .filter((person) => person.premises === premises && Object.hasOwn(person.says, by))
+        .filter((person) => tellsOf(world, person, on) && topicsOf(person).includes(by))
         .map(({ id, at }) => ({ at, acts: [{ act: 'ask', who: id, about: by }] as const, shows: [fault.id] })),
     );
 }
@@ -96,10 +104,32 @@ function checks(world: World, { on, fault }: Laid): readonly Vantage[] {
     .map((way) => ({ at: `${pole}.butt`, acts: [{ act: way, pole }] as const, shows: [fault.id] }));
 }
 
+/** Signs on somebody who is still on the way: waited for, then looked at. Whoever comes, comes to where the crew is. */
+function coming(world: World, laid: readonly Laid[]): readonly Vantage[] {
+  return world.people.flatMap(({ id, at, arrivesAt }) => {
+    const shows = laid
+      .filter(({ on, fault }) => on === id && faultKind(fault.kind).signs.some(({ sense }) => sense === 'see'))
+      .map(({ fault }) => fault.id);
+    if (at !== null || arrivesAt === null || shows.length === 0) return [];
+    const minutes = Math.max(1, arrivesAt - world.clock.minute);
+    return [
+      {
+        at: null,
+        acts: [
+          { act: 'wait', minutes },
+          { act: 'look', part: id, aid: 'eyes' },
+        ] as const,
+        shows,
+      },
+    ];
+  });
+}
+
 /** Everything on the ground that shows a sign of one of the faults. */
 export const vantagesOf = (world: World, laid: readonly Laid[]): readonly Vantage[] => [
   ...ground(world).flatMap((stand) => [...seen(world, stand, laid), ...heard(world, stand, laid)]),
   ...laid.flatMap((each) => [...answers(world, each), ...checks(world, each)]),
+  ...coming(world, laid),
 ];
 
 /** Faults of which no vantage shows a sign, by id. */
@@ -126,8 +156,11 @@ export function surveyOf(
   const wanted = [...new Set(vantages.flatMap(({ shows }) => shows))].sort();
   const cost = ({ acts }: Vantage, stand: Stand): number => {
     const here = quiet(placedAt(world, stand));
-    // The glass is put up once at a stand.
-    return acts.reduce((sum, act, i) => sum + (act.act === 'look' && i > 0 ? 0 : minutesOf(here, act)), 0);
+    // The glass is put up once at a stand; a wait runs beside what else is done meanwhile, so it counts as nothing.
+    return acts.reduce(
+      (sum, act, i) => sum + (act.act === 'wait' || (act.act === 'look' && i > 0) ? 0 : minutesOf(here, act)),
+      0,
+    );
   };
   const costs = new Map(vantages.map((each) => [each, cost(each, stands.find(({ id }) => id === each.at) ?? from)]));
   const walks = new Map<string, number>();

@@ -8,14 +8,14 @@ import { kinds } from '../acts/kinds.ts';
 import { type AnyOffer, possibleActs } from '../acts/possibleActs.ts';
 import type { Act, ActName } from '../acts/types.ts';
 import { toolKind } from '../catalogue/tools.ts';
-import { solveCircuit } from '../circuit/solveCircuit.ts';
-import { faulty, precondition } from '../hazards/readiness.ts';
+import { faulty } from '../hazards/readiness.ts';
 import type { Hazard } from '../hazards/types.ts';
 import { toolById } from '../world/edit.ts';
-import type { Tool, World } from '../world/types.ts';
+import type { World } from '../world/types.ts';
 import { bestOf } from './measures.ts';
-import type { Means, Obstacle } from './peek.ts';
+import type { Means } from './peek.ts';
 import { standsOf, wayTo } from './places.ts';
+import { isOverdue, lossesMet, relyingOn } from './relied.ts';
 
 /** A way into a hazard, not yet told. */
 export interface Bite {
@@ -57,8 +57,6 @@ const quick = new Set<Act['act']>([
   'come-down',
 ]);
 
-const fails = (world: World, { id }: Tool): boolean => !precondition(world, 'tool-in-test', { tool: id });
-
 /** One tool for all that serve alike, and one that fails its rule. */
 function standsForAll(world: World, act: Act): boolean {
   const ids = [...('stick' in act && act.stick !== null ? [act.stick] : []), ...('tool' in act ? [act.tool] : [])];
@@ -67,7 +65,7 @@ function standsForAll(world: World, act: Act): boolean {
     if (tool === null) return true;
     const kind = toolKind(tool.kind);
     const best = bestOf(world, (other) => other === kind);
-    return best?.id === id || fails(world, tool) || faulty(tool);
+    return best?.id === id || isOverdue(world, tool) || faulty(tool);
   });
 }
 
@@ -76,36 +74,6 @@ const tried = (Object.keys(kinds) as readonly ActName[]).filter((name) => !idle.
 
 const isTried = (world: World, { act }: AnyOffer): boolean =>
   standsForAll(world, act) && !(act.act === 'ground' && act.points.length > 2);
-
-/** Tools that an act trusts. */
-const trusted = (act: Act): readonly string[] => [
-  ...('stick' in act && act.stick !== null ? [act.stick] : []),
-  ...('tool' in act ? [act.tool] : []),
-];
-
-const isLost = (world: World, id: string): boolean => {
-  const tool = toolById(world, id);
-  return tool !== null && (fails(world, tool) || faulty(tool));
-};
-
-/** A tester that stays silent on what is alive. */
-function isDeceived(before: World, after: World, act: Act): boolean {
-  if (act.act !== 'test') return false;
-  const reading = after.knowledge.readings.at(-1);
-  return reading?.shows === 'nothing' && solveCircuit(before).point(act.point).live;
-}
-
-/** Hazards that the act meets, those of the tools that it trusts included. */
-function metBy(world: World, act: Act, obstacles: readonly Obstacle[], after: World): readonly string[] {
-  const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
-  const lost =
-    exposed.length > 0 || isDeceived(world, after, act)
-      ? trusted(act)
-          .filter((id) => isLost(world, id))
-          .map((id) => `barrier-loss:${id}`)
-      : [];
-  return [...exposed, ...lost];
-}
 
 /** The acts that lead from a World to each stand; ways that cannot be gone are left out. */
 export function placesFrom(means: Means, { world, acts }: Reached): readonly Reached[] {
@@ -139,8 +107,10 @@ class Bites {
 function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (act: AnyOffer) => boolean): void {
   const isWanted = (offer: AnyOffer): boolean => (about?.(offer) ?? true) && isTried(world, offer);
   for (const offer of possibleActs(world, tried, isWanted)) {
-    const { obstacles, world: after } = means.peek(world, offer.act);
-    for (const hazard of metBy(world, offer.act, obstacles, after)) {
+    const peeked = means.peek(world, offer.act);
+    const { obstacles } = peeked;
+    const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
+    for (const hazard of [...exposed, ...lossesMet(world, offer.act, peeked)]) {
       bites.note({
         hazard,
         minutes: world.clock.minute + offer.minutes,
@@ -162,12 +132,21 @@ export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]
   for (const place of places) {
     const operations = possibleActs(place.world, ['operate', 'owner']);
     for (const { act } of operations) {
-      if (left().length === 0 || means.isSpent) return bites.found;
+      if (left().length === 0 || means.isSpent) break;
       const after = means.peek(place.world, act).world;
       const reached = { world: after, acts: [...place.acts, act] };
       const wanted = new Set(left().map(({ part }) => part));
       for (const next of placesFrom(means, reached)) {
         tryAll(means, bites, next, ({ about }) => about !== null && wanted.has(about));
+      }
+    }
+  }
+  for (const hazard of left()) {
+    for (const acts of relyingOn(arrived.world, hazard)) {
+      const world = acts.reduce((now, act) => means.peek(now, act).world, arrived.world);
+      const reached = { world, acts: [...arrived.acts, ...acts] };
+      for (const next of placesFrom(means, reached)) {
+        if (!bites.found.has(hazard.id) && !means.isSpent) tryAll(means, bites, next);
       }
     }
   }

@@ -1,4 +1,6 @@
 /** The proof of a scenario, worked out here beside the page: what holds, what fails, what is not known, par, traps. */
+import { useRef, useState } from 'preact/hooks';
+import type { Act } from '../../engine/acts/types.ts';
 import type { Claim } from '../../engine/proof/types.ts';
 import { Caution } from '../parts/Caution.tsx';
 import type { Desk, Offered, Prover, Proving } from '../types.ts';
@@ -29,19 +31,35 @@ const Running = ({ proving, prover }: { proving: Extract<Proving, { is: 'running
   );
 };
 
-const Claims = ({ head, claims }: { head: string; claims: readonly Claim[] }) =>
+/** Opens the drill as it stands after the acts that show something. */
+type See = (acts: readonly Act[]) => void;
+
+const SeeIt = ({ acts, see, what }: { acts: readonly Act[]; see: See; what: string }) =>
+  acts.length === 0 ? null : (
+    <>
+      {' '}
+      <button type="button" class="slim" onClick={() => see(acts)}>
+        See it<span class="sr-only">: {what}</span>
+      </button>
+    </>
+  );
+
+const Claims = ({ head, claims, see }: { head: string; claims: readonly Claim[]; see: See }) =>
   claims.length === 0 ? null : (
     <section>
       <h3>{head}</h3>
       <ul>
-        {claims.map(({ id, words }) => (
-          <li key={id}>{words}</li>
+        {claims.map(({ id, words, acts }) => (
+          <li key={id}>
+            {words}
+            <SeeIt acts={acts} see={see} what={words} />
+          </li>
         ))}
       </ul>
     </section>
   );
 
-const Done = ({ proving }: { proving: Extract<Proving, { is: 'done' }> }) => {
+const Done = ({ proving, see }: { proving: Extract<Proving, { is: 'done' }>; see: See }) => {
   const { claims, par, traps, states, transitions, seconds } = proving.proof;
   const by = (outcome: Claim['outcome']): readonly Claim[] => claims.filter((claim) => claim.outcome === outcome);
   return (
@@ -57,15 +75,19 @@ const Done = ({ proving }: { proving: Extract<Proving, { is: 'done' }> }) => {
           customer-minutes; no such route can be under {par.atLeast} minutes.
         </p>
       )}
-      <Claims head="Fails" claims={by('fails')} />
-      <Claims head="Not finished" claims={by('not finished')} />
+      <p class="note">
+        “See it” opens the drill as it stands after the acts that show it, as practice beside any scored drill.
+      </p>
+      <Claims head="Fails" claims={by('fails')} see={see} />
+      <Claims head="Not finished" claims={by('not finished')} see={see} />
       {traps.length > 0 && (
         <section>
           <h3>The shortest traps</h3>
           <ol>
-            {traps.map(({ hazard, minutes, words }) => (
+            {traps.map(({ hazard, minutes, words, acts }) => (
               <li key={hazard}>
                 At {minutes} min: {words}
+                <SeeIt acts={acts} see={see} what={words} />
               </li>
             ))}
           </ol>
@@ -73,7 +95,7 @@ const Done = ({ proving }: { proving: Extract<Proving, { is: 'done' }> }) => {
       )}
       <details>
         <summary>What holds</summary>
-        <Claims head="Holds" claims={by('holds')} />
+        <Claims head="Holds" claims={by('holds')} see={see} />
       </details>
     </section>
   );
@@ -90,6 +112,49 @@ const Choice = ({ offered, prover }: { offered: readonly Offered[]; prover: Prov
     ))}
   </ul>
 );
+
+/** Somebody's own file: read, its problems told with their lines, else proved. */
+const Own = ({ desk, prover }: { desk: Desk; prover: Prover }) => {
+  const file = useRef<HTMLInputElement>(null);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const open = async (chosen: File): Promise<void> => {
+    const read = await desk.openScenario(chosen);
+    setProblems(read.ok ? [] : read.problems);
+    if (read.ok) prover.start(read.offered);
+  };
+  return (
+    <section aria-labelledby="own">
+      <h2 id="own">A scenario of your own</h2>
+      <p>A scenario file, written by hand or saved here, is read and proved. It stays on this device.</p>
+      <input
+        ref={file}
+        class="sr-only"
+        type="file"
+        tabIndex={-1}
+        accept=".yaml,.yml"
+        aria-label="Scenario file"
+        onChange={(event) => {
+          const [first] = event.currentTarget.files ?? [];
+          event.currentTarget.value = '';
+          if (first) void open(first);
+        }}
+      />
+      <button type="button" onClick={() => file.current?.click()}>
+        Choose a scenario file
+      </button>
+      {problems.length > 0 && (
+        <div class="problem" role="alert">
+          <p>It cannot be read as a scenario:</p>
+          <ul>
+            {problems.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+};
 
 /** Proofs give hazards and routes away: for whoever writes or checks scenarios. */
 export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; back: () => void }) => {
@@ -112,14 +177,20 @@ export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; 
         {proving.is === 'running' ? (
           <Running proving={proving} prover={prover} />
         ) : (
-          <Choice offered={desk.library} prover={prover} />
+          <>
+            <section aria-labelledby="library">
+              <h2 id="library">A scenario of the library</h2>
+              <Choice offered={[...desk.library, ...desk.shelf.value]} prover={prover} />
+            </section>
+            <Own desk={desk} prover={prover} />
+          </>
         )}
         {proving.is === 'failed' && (
           <p class="problem" role="alert">
             The proof did not run: {proving.why}
           </p>
         )}
-        {proving.is === 'done' && <Done proving={proving} />}
+        {proving.is === 'done' && <Done proving={proving} see={(acts) => desk.openMoment(proving.offered, acts)} />}
       </div>
     </main>
   );
