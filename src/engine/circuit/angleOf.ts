@@ -1,6 +1,7 @@
 /**
  * The angle at which sources that are not in step meet in a replay: drawn from the World's seeded generator, so that the
- * log fixes it. What is judged is the worst angle; this one only says what happened, and what the deck shows.
+ * log fixes it. What is judged is the worst angle; this one only says what happened, and what the deck shows. Left out:
+ * how fast the angle slips.
  */
 import { abs } from '../math/complex.ts';
 import { nextUniform, seedFrom } from '../math/random.ts';

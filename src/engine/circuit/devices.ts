@@ -1,4 +1,7 @@
-/** What may operate by itself in a World: fuses, breakers and reclosers by current, relays by voltage; the next to do so. */
+/**
+ * What may operate by itself in a World: fuses, breakers and reclosers by current, relays by voltage; the next to do
+ * so. Left out: relays for frequency, rate and negative sequence.
+ */
 import { componentKind } from '../catalogue/components.ts';
 import type { Protection, Watch } from '../catalogue/types.ts';
 import { abs } from '../math/complex.ts';

@@ -1,6 +1,7 @@
 /**
  * A World's equivalent circuit: each part's branches between its nets, less what laid faults have opened, plus their
- * leakage paths, the jumpers that are on, and capacitance to earth for every net that no part gives any.
+ * leakage paths, the jumpers that are on, and capacitance to earth for every net that no part gives any. Left out:
+ * harmonics, transients, iron that saturates; loads are impedances at their rated volts.
  */
 
 import { componentKind } from '../catalogue/components.ts';

@@ -1,5 +1,6 @@
 /**
- * Impedances at 60 Hz that belong to no part: a protective jumper and what keeps an isolated net from floating.
+ * Impedances at 60 Hz that belong to no part: a protective jumper and what keeps an isolated net from floating. Left
+ * out: contact resistance by cleanness and torque.
  */
 import { OMEGA } from '../catalogue/components/shared.ts';
 import type { Complex } from '../math/complex.ts';

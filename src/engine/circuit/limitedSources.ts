@@ -3,7 +3,8 @@
  * angle kept, until its own drive into the network is the limit (the way an inverter's virtual impedance works). With z its
  * impedance, E its emf and I its own current, the rest of the network is Zr = E/I - z, and k follows from
  * |k z + Zr| = |E|/limit. A watt limit: all emfs of the part are lowered together; the network is linear, so power goes by
- * their square. Amperes first, then watts. What other sources drive back through it is not limited.
+ * their square. Amperes first, then watts. What other sources drive back through it is not limited. Left out: the
+ * first cycle before a limit acts, unbalance that an inverter would correct.
  */
 import { abs, type Complex, conj, div, mul, scale, sub } from '../math/complex.ts';
 import { solveNetwork } from '../network/solveNetwork.ts';

@@ -3,7 +3,8 @@
  * table of 29 CFR 1910.269 (Table R-6) begins, and at least 1 mA through 1 kilohm, where its Appendix C (III.D.1) sets
  * the hazard of an involuntary reaction; 1 kilohm is the body resistance that it usually takes. Not live is not safe to
  * touch: it only says what the circuit shows now, and an insulated line is treated as live until tested and grounded.
- * Sources that are not in step are added at the worst angle between them.
+ * Sources that are not in step are added at the worst angle between them. Left out: anything but the steady state at 60 Hz,
+ * soil layers, shoes and the soil under the feet.
  */
 import { abs, add, type Complex, complex, sub } from '../math/complex.ts';
 import type { Vec3 } from '../math/vec3.ts';

@@ -1,7 +1,8 @@
 /**
  * People and orders that would fail whoever relies on them, as tools do (barrier.ts): a second worker who is not trained,
  * not fit or not coming, a dispatcher who has another circuit in mind or cannot be heard. One hazard a person; what then
- * bites are the acts that needed two workers, a clearance, a word (29 CFR 1910.269(a)(2), (l)(2), (m)(3)).
+ * bites are the acts that needed two workers, a clearance, a word (29 CFR 1910.269(a)(2), (l)(2), (m)(3)). Left out:
+ * skill by degrees, a second worker’s own mistakes.
  */
 import { faultKind } from '../catalogue/faults.ts';
 import type { Part, Person, World } from '../world/types.ts';

@@ -2,7 +2,8 @@
  * Other people while one works: beneath the work (what falls), where a loose conductor can come, at a truck whose lift is
  * near live metal. Judged when somebody works, strikes or climbs: then it is the crew's doing. A dropped tool of 1 kg
  * carries m g h; a hard hat is tested with about 54 J (ANSI Z89.1: 8 lb from 5 ft, from memory). Radius of the fall: 3 m and
- * a tenth of the height (estimate; rules of thumb differ). Crew wear hats, the public wears none.
+ * a tenth of the height (estimate; rules of thumb differ). Crew wear hats, the public wears none. Left out: pieces
+ * that roll or glance off.
  */
 import { distance } from '../math/vec3.ts';
 import { fallEnergy, helmetJoules } from '../standards/droppedObject.ts';

@@ -1,6 +1,7 @@
 /**
  * The space a person takes and can get at: an upright cylinder for the body, a ball about the shoulder for the hands.
  * Heights are common practice for drawing reach, not a standard's; how far hands get is stated by the standing point.
+ * Left out: posture, tools in the hand (the reach of a tool is its own).
  */
 import { add, distance, distanceToSegment, type Vec3 } from '../math/vec3.ts';
 import type { Metres } from '../units/quantities.ts';

@@ -1,7 +1,7 @@
 /**
  * Working near live metal while the device toward the source recloses by itself: what one slip begins is fed again, shot
  * after shot (standards/recloser.ts). Not fatal by itself, the approach is judged apart; blocking it is asked by 29 CFR
- * 1910.269(q)(2)(iii) for stringing and by most employers' rules for any work near live lines.
+ * 1910.269(q)(2)(iii) for stringing and by most employers' rules for any work near live lines. Left out: reclosing of another circuit.
  */
 import { branchesOf } from '../circuit/elementsOf.ts';
 import type { Part } from '../world/types.ts';

@@ -3,7 +3,8 @@
  * passes. Held by signs and cones set a stopping distance ahead (29 CFR 1910.269(w)(6)); where traffic is heavy they stop
  * nobody who does not look, so that a barrier vehicle or a flagger is asked besides; faster than 45 mph nothing but a barrier
  * holds (a car drove through signs and past a flagger: FACE 00WA040). Limits of speed and drift: common practice, estimates. A
- * lift stands or falls with its truck.
+ * lift stands or falls with its truck. Left out: wet or iced roads,
+ * pedestrians struck by the crew’s truck.
  */
 import { deathRisk, stoppingDistance } from '../standards/stoppingDistance.ts';
 import type { Metres } from '../units/quantities.ts';

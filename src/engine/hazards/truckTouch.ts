@@ -1,4 +1,7 @@
-/** A truck as a thing that people touch while its lift works near the line: held by a ground that is whole, or by cones and tape. */
+/**
+ * A truck as a thing that people touch while its lift works near the line: held by a ground that is whole, or by cones
+ * and tape. Left out: step voltage round its wheels and outriggers (step.ts has that of electrodes).
+ */
 import { toolKind } from '../catalogue/tools.ts';
 import type { Volts } from '../units/quantities.ts';
 import type { World } from '../world/types.ts';

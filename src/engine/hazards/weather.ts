@@ -2,7 +2,8 @@
  * Weather at work. Lightning: hands on the line or aloft within 30 minutes of the last thunder (OSHA and NOAA advice; a
  * stroke travels along a line from far off, and grounds do not hold it). Wind: aloft above the limit of the lift or the
  * employer. Ice: hooks on an iced pole. Emergency restoration is an exception of 1910.269(q)(4)(iv) for towers; employers
- * differ. Force of the wind on a body: 0.5 rho v2 CdA with CdA 0.7 m2 (estimate).
+ * differ. Force of the wind on a body: 0.5 rho v2 CdA with CdA 0.7 m2 (estimate). Left out: heat, cold and sun on the
+ * worker, gusts beyond the wind given.
  */
 import type { World } from '../world/types.ts';
 import type { Meeting } from './meeting.ts';

@@ -1,6 +1,7 @@
 /**
  * Elements of a linear network of RMS phasors at one frequency, in SI units. Currents run from `from` through the element
- * to `to`, in sources as well, so a source that delivers at `from` carries the negative of what it delivers.
+ * to `to`, in sources as well, so a source that delivers at `from` carries the negative of what it delivers. Left out:
+ * whatever is not linear or not steady at that frequency.
  */
 import type { Complex } from '../math/complex.ts';
 

@@ -18,6 +18,7 @@ import { protectionChecks } from './protectionChecks.ts';
 import { sensesChecks } from './sensesChecks.ts';
 import { shockChecks } from './shockChecks.ts';
 import { sourceChecks } from './sourceChecks.ts';
+import { sourceNeutralChecks } from './sourceNeutralChecks.ts';
 import { spanChecks } from './spanChecks.ts';
 import { steppedChecks } from './steppedChecks.ts';
 import { systemChecks } from './systemChecks.ts';
@@ -27,6 +28,7 @@ import type { Check } from './types.ts';
 export const allChecks: readonly Check[] = [
   ...systemChecks,
   ...sourceChecks,
+  ...sourceNeutralChecks,
   ...lineChecks,
   ...networkChecks,
   ...fuseChecks,

@@ -135,5 +135,30 @@ const ratios = [
   }),
 ];
 
+const secondHand = checkWriter(
+  'fuse link',
+  'independent program',
+  'a public program for coordination studies, speed ratios after ANSI C37.42, second hand',
+);
+/** Speed ratio: least amperes of 0.1 s over those of the long time, 300 s, above 100 A 600 s. */
+const ends = (
+  [
+    ['K', 6, 6],
+    ['K', 200, 8.1],
+    ['T', 6, 10],
+    ['T', 200, 13],
+  ] as const
+).map(([speed, rating, reference]) =>
+  secondHand({
+    id: `speed-ratio-${rating}${speed}`,
+    quantity: 'speed ratio',
+    input: `${rating}${speed}`,
+    ours: () => meltingCurrent({ speed, rating }, 0.1) / meltingCurrent({ speed, rating }, rating > 100 ? 600 : 300),
+    reference,
+    unit: '1',
+    tolerance: relative(0.01),
+  }),
+);
+
 /** Checks of fuse links. */
-export const fuseChecks: readonly Check[] = [...melting, ...carriesTwice, ...cells, ...ratios];
+export const fuseChecks: readonly Check[] = [...melting, ...carriesTwice, ...cells, ...ratios, ...ends];

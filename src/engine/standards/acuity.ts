@@ -7,6 +7,7 @@
  * Mintz 1939), the limit raised in dim light as acuity falls (our proposal). A line also counts as a patch, whichever is
  * kinder. In the worst light the line rule is more generous than the 10 arcmin that Hecht and Mintz report.
  * Fog and rain: Koschmieder, 2 % contrast at the visibility (from memory). Young, rested, corrected eyes; no glare.
+ * Left out: colour, movement, age of the eye.
  */
 import { exp, pow } from '../math/elementary.ts';
 import type { CandelasPerM2, Fraction, Lux, Metres } from '../units/quantities.ts';

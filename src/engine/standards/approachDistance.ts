@@ -3,7 +3,9 @@
  * part. Rule: 29 CFR 1910.269 Tables R-5, R-6, R-7 (text as amended through 85 FR 8732, Feb. 18, 2020), distances
  * tabled by nominal phase-to-phase voltage and valid to 900 m; above, the whole distance times factor A.
  * Limits: AC; Table R-7 assumes the default transient overvoltage; single-phase systems up to 750 V are entered
- * with their voltage to ground (footnote 2). Employers' own established distances may be larger and then govern.
+ * with their voltage to ground (footnote 2). Employers' own established distances may be larger and then govern. Left
+ * out: what an employer’s own study of overvoltages allows, work from helicopters, altitudes beyond the table of
+ * factor A.
  */
 import type { Metres, Volts } from '../units/quantities.ts';
 import { interpolate, type Point } from './interpolate.ts';

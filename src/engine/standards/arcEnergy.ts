@@ -4,7 +4,8 @@
  * whose clearing time is not exceeded. Beyond the table another method is required, and the answer is undefined.
  * Estimates, always flagged: energy in proportion to time from the 12 cal/cm2 entry, log-log in current, inverse square
  * of distance (Appendix E, III.A); and the Lee equation for open air to 600 V (E = 2.142e6 V I t/D2 J/cm2 with kV, kA,
- * s, mm, from memory), which Appendix E Table 3 calls acceptable and conservative there for a single-phase arc.
+ * s, mm, from memory), which Appendix E Table 3 calls acceptable and conservative there for a single-phase arc. Left
+ * out: arcs in a box, arcs between phases, the direction in which an arc is blown, molten metal, pressure.
  */
 import type { Amperes, CaloriesPerCm2, Metres, Seconds, Volts } from '../units/quantities.ts';
 import { interpolateLogLog, type Point } from './interpolate.ts';

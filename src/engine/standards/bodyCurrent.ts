@@ -1,6 +1,7 @@
 /**
  * What a 60 Hz current through the body can do, in five bands. Adults of 50 kg or more; children, other paths and
- * illness may be worse. Burns, falls and secondary injuries are not in it.
+ * illness may be worse. Left out: burns, falls and secondary
+ * injuries, other frequencies, direct current.
  *   perceived      0.5 mA   IEC 479-1, end of zone AC-1
  *   startle        1 mA     1910.269 Appendix C, III.D.1: the hazard criterion when reactions are not guarded against
  *   cannot let go  6 mA     same paragraph; Dalziel and Lee 1968: 99.5 % of women let go 6 mA, of men 9 mA

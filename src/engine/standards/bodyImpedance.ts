@@ -3,6 +3,7 @@
  * resistance is not exceeded. IEC 479-1:1994, Table 1, straight lines between its points; below 25 V the 25 V value
  * holds, above 1000 V the table's asymptote. Wet skin lowers it by 10 to 25 % up to 50 V (same document). The 2005
  * edition gives lower values above 50 V. For step and touch IEEE Std 80 and 1910.269 Appendix C take a plain 1000 ohm.
+ * Left out: small or wet contact areas, direct current, skin that burns through.
  */
 import type { Ohms, Volts } from '../units/quantities.ts';
 import { interpolate, type Point } from './interpolate.ts';

@@ -1,7 +1,8 @@
 /**
  * How well stated confidence fits what was right: Brier's score, mean of (p - o)² (G. W. Brier 1950), and its parts by
  * A. H. Murphy 1973, Journal of Applied Meteorology 12, 595-600: score = reliability - resolution + uncertainty. Judgements
- * are grouped by the very confidence stated, so the identity is exact. With a dozen of them the parts are rough.
+ * are grouped by the very confidence stated, so the identity is exact. With a dozen of them the parts are rough. Left
+ * out: intervals of the parts.
  */
 
 /** One judgement: how sure, 0 to 1, and whether it was right. */

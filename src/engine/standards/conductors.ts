@@ -3,7 +3,8 @@
  * ACSR dimensions, weights and small-size strengths: manufacturers' tables as published; GMR and its companion
  * resistance per mile: IEEE test-feeder wire data; #4 resistance: AC at 50 C of the published table. Strength of ACSR
  * 4/0 and 336.4, and of hard-drawn copper: from memory (`strengthRead` false). Copper GMR: 0.7788 r of a solid round
- * wire; copper resistance: area and the IACS resistivity (1.7241e-8 ohm m at 20 C), soft-drawn.
+ * wire; copper resistance: area and the IACS resistivity (1.7241e-8 ohm m at 20 C), soft-drawn. Left out: all-
+ * aluminium and other alloys, compact strands, resistance at other temperatures.
  */
 import type { Kilograms, Metres, Newtons, Ohms } from '../units/quantities.ts';
 

@@ -7,7 +7,8 @@
  * faults of hundreds of amperes; at a few amperes it is an estimate. Wind, inductive load, and re-striking lengthen it.
  * Plain contacts: no interrupting rating at all; common practice uses them for the exciting current of a transformer and
  * the charging current of a short line (a maker's page on arcing horns, read). The limit of 0.3 A lies above the exciting
- * current of the usual pole units by the table of transformer.ts (100 kVA at 7.2 kV: 0.2 A; 167 kVA would take 0.39 A).
+ * current of the usual pole units by the table of transformer.ts (100 kVA at 7.2 kV: 0.2 A; 167 kVA would take 0.39
+ * A). Left out: arcs to other phases and metal, capacitive current.
  */
 import { pow } from '../math/elementary.ts';
 import type { Amperes, Metres, Ohms, Volts } from '../units/quantities.ts';

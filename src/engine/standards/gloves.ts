@@ -1,7 +1,8 @@
 /**
  * Rubber insulating gloves, sleeves and blankets. 29 CFR 1910.137 Tables I-4 (maximum use voltage, retest voltage)
  * and I-5 (test intervals), paragraph (c)(2) (use). The voltage to cover is phase-to-phase unless exposure is limited to
- * phase-to-ground (Table I-4 note 1). Cuff gaps: MIL-HDBK-1025/10 Table 3, not in the rule.
+ * phase-to-ground (Table I-4 note 1). Cuff gaps: MIL-HDBK-1025/10 Table 3, not in the rule. Left out: composite and
+ * ozone-resistant types, leakage current of the proof test.
  */
 import type { IsoDate, Metres, Volts } from '../units/quantities.ts';
 import { withinInterval } from './testInterval.ts';

@@ -2,7 +2,8 @@
  * Sound level by distance, background, and whether it is heard. Point source over open ground: 6 dB a doubling of distance
  * (ISO 9613-2 without barriers, ground and air absorption). Wind in open grassland: LA95 = 22.6 lg v + 22.7 (Boersma
  * 1997). Heard when it adds 1 dB to the background, that is from 5.87 dB below it (the 1 dB step is from memory);
- * understood from 10 dB above (NUREG-0700 rev. 2 for signals). A-weighted levels; no spectrum, no hearing loss.
+ * understood from 10 dB above (NUREG-0700 rev. 2 for signals). A-weighted levels; no spectrum, no hearing loss. Left
+ * out: walls, trees, wind that carries sound, the ground’s own dip.
  */
 import { log10, pow } from '../math/elementary.ts';
 import type { Decibels, Metres, MetresPerSecond } from '../units/quantities.ts';

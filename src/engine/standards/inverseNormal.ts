@@ -1,4 +1,7 @@
-/** Quantile of the standard normal distribution: Wichura's algorithm AS 241 (PPND16), Applied Statistics 37 (1988) 477, relative error about 1e-16. */
+/**
+ * Quantile of the standard normal distribution: Wichura's algorithm AS 241 (PPND16), Applied Statistics 37 (1988) 477,
+ * relative error about 1e-16. Left out: arguments outside 0 to 1.
+ */
 import { ln } from '../math/elementary.ts';
 
 type Polynomial = readonly number[];

@@ -1,6 +1,7 @@
 /**
  * Live-line tools (hot sticks). 29 CFR 1910.269(j): design test, wiping and looking before use each day, examination
- * and test every two years. The rule gives no leakage or flashover figure for a wet, dirty or overdue stick; neither do we.
+ * and test every two years. The rule gives no leakage or flashover figure for a wet, dirty or overdue stick; neither
+ * do we. Left out: tools with a rope or hydraulic hose, and what moisture does inside a tool.
  */
 import type { IsoDate, Metres, Seconds, Volts } from '../units/quantities.ts';
 import { withinInterval } from './testInterval.ts';

@@ -2,7 +2,7 @@
  * How much one steady sound takes from the hearing of another. Critical-band rate: Traunmüller 1990, z = 26.81 f/(1960 + f) - 0.53
  * Bark. Spread of masking: Terhardt 1979, 27 dB/Bark below the masker and 24 + 230 Hz/f - 0.2 L dB/Bark above it (L: its level).
  * Each sound is taken as one line at its strongest frequency, which is an estimate; sound that has all frequencies (wind, rain, a
- * diesel near by) masks everything alike and is not spread.
+ * diesel near by) masks everything alike and is not spread. Left out: masking before and after a sound, two ears.
  */
 import type { Decibels } from '../units/quantities.ts';
 

@@ -4,7 +4,8 @@
  * handbook (butt column worked out from its diameters). Class loads 2 ft from the top (ANSI O5.1): classes 1, 5, 6 read,
  * 2, 3, 4, 7 from memory. Fibre strengths: a published feeder library (means, coefficient of variation 0.2).
  * Moment: M = f C3/(32 pi2). Decay figures are geometry of an ideal round. Replace or reinforce below two thirds of
- * required strength: CPUC GO 64-A 44.2 (grades A, B); the NESC has the same rule (wording from memory).
+ * required strength: CPUC GO 64-A 44.2 (grades A, B); the NESC has the same rule (wording from memory). Left out:
+ * other species and treatments, knots, holes beyond those asked for, steel and concrete poles.
  */
 import type { Fraction, Metres, NewtonMetres, Newtons, Pascals } from '../units/quantities.ts';
 

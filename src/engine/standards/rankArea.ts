@@ -2,6 +2,7 @@
  * Area under the ROC curve as the share of pairs that stand in the right order, a tie counting half: the Mann-Whitney
  * statistic over the number of pairs (Mann and Whitney 1947, Annals of Mathematical Statistics 18, 50-60; Hanley and McNeil
  * 1982, Radiology 143, 29-36). Standard error after Hanley and McNeil: their Q1 and Q2 of exponential distributions.
+ * Left out: fitted (binormal) areas.
  */
 
 /** Share of pairs (high, low) with high above low; null when a list is empty. Mid-ranks, in n log n. */

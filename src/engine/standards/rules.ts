@@ -1,7 +1,8 @@
 /**
  * Federal work rules that a drill is judged by, each in one sentence of our own. 29 CFR 1910.269 (text as amended through
  * 85 FR 8732, Feb. 18, 2020; paragraphs (a) to (j) through 81 FR 83006, Nov. 18, 2016), 1910.137, 1910.333. Later amendments
- * were not checked. State plans, local codes and the employer's own rules may ask for more, and then they govern.
+ * were not checked. State plans, local codes and the employer's own rules may ask for more, and then they govern. Left
+ * out: paragraphs that no drill here can meet.
  */
 
 /** One rule: where it stands and what it asks. */

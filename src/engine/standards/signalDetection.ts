@@ -1,7 +1,8 @@
 /**
  * Sensitivity and bias of yes/no detection: Stanislaw and Todorov 1999, Behavior Research Methods 31(1) 137-149, equal
  * variances. Counts go through the log-linear correction (Hautus 1995): (hits + 0.5)/(signals + 1). With a dozen trials
- * the figures are rough; print the counts and a Wilson interval beside them.
+ * the figures are rough; print the counts and a Wilson interval beside them. Left out: unequal variances, graded
+ * confidence (rankArea.ts, brier.ts).
  */
 import { exp } from '../math/elementary.ts';
 import { inverseNormal } from './inverseNormal.ts';

@@ -1,6 +1,7 @@
 /**
  * Whether a tool's last test is recent enough: plain calendar arithmetic on YYYY-MM-DD, Gregorian, no clock.
- * A test on 15 January with six months lapses after 15 July; a day that the month lacks becomes its last day.
+ * A test on 15 January with six months lapses after 15 July; a day that the month lacks becomes its last day. Left
+ * out: hours of a day, a maker’s or an employer’s shorter interval unless it is handed in.
  */
 import type { IsoDate } from '../units/quantities.ts';
 

@@ -2,7 +2,8 @@
  * Single-phase pole-mount transformers: impedances by size, the split over a centre-tapped secondary, the magnetising
  * branch. Sizes: a table of per cent values published with US feeder models (real no-load losses of units built since
  * the 2010 and 2016 efficiency rules are lower). Split: interlaced windings, Z0 = 0.5 R + j0.8 X on the primary,
- * Z1 = Z2 = R + j0.4 X on the 120 V base (Kersting; GridLAB-D transformer.cpp). Linear: no saturation, no inrush.
+ * Z1 = Z2 = R + j0.4 X on the 120 V base (Kersting; GridLAB-D transformer.cpp). Linear: no saturation, no inrush. Left
+ * out: three-phase units, tap changers, capacitance between windings.
  */
 import { type Complex, complex } from '../math/complex.ts';
 import type { Amperes, VoltAmperes, Volts } from '../units/quantities.ts';

@@ -1,4 +1,7 @@
-/** Wilson's score interval for a proportion (E. B. Wilson 1927; values in Newcombe 1998, Table I), without continuity correction. */
+/**
+ * Wilson's score interval for a proportion (E. B. Wilson 1927; values in Newcombe 1998, Table I), without continuity
+ * correction. Left out: anything but independent trials.
+ */
 
 /** Two-sided 95 % normal quantile. */
 const z95 = 1.959963984540054;
