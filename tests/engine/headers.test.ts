@@ -8,7 +8,7 @@ import { root } from '../../src/setup/run.mjs';
 const carriers: Readonly<Record<string, readonly string[]>> = {
   standards: ['interpolate'],
   circuit: ['branchNames', 'circuitDefect', 'circuitKey', 'memo', 'netlistOf', 'types'],
-  mechanics: [],
+  mechanics: ['bearing'],
   hazards: [
     'bareMetal',
     'exposuresOf',
