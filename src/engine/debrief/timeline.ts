@@ -128,8 +128,18 @@ export const actWords = ({ entry: { act }, before }: Step): string =>
 const happenings: ReadonlySet<string> = new Set(['operated', 'arrived', 'flash', 'flashover', 'fell', 'struck']);
 
 /** Rows in order of time; perceptions that every act brings are left out. */
-export const timelineOf = (replay: Replay, score: Score): readonly TimelineRow[] =>
-  replay.steps.flatMap((step, index): TimelineRow[] => {
+export const timelineOf = (replay: Replay, score: Score): readonly TimelineRow[] => {
+  /** What an act exposed somebody to, each once. */
+  const exposedWords = (index: number): readonly string[] => {
+    const words = score.exposures
+      .filter(({ step }) => step === index)
+      .map(({ hazard, part, mechanism, potentiallyFatal, step }) => {
+        const at = placeOf(replay.steps[step]?.before ?? replay.start, hazard, part);
+        return `exposure: ${metWords(mechanism, at)}${potentiallyFatal ? '; could have been fatal' : ''}`;
+      });
+    return [...new Set(words)];
+  };
+  return replay.steps.flatMap((step, index): TimelineRow[] => {
     const row = (kind: TimelineRow['kind'], words: string, minute: number): TimelineRow => ({
       step: index,
       minute,
@@ -139,15 +149,8 @@ export const timelineOf = (replay: Replay, score: Score): readonly TimelineRow[]
     const [from, to] = [step.before.clock.minute, step.after.clock.minute];
     return [
       row(step.entry.act.act === 'call-finding' ? 'finding' : 'act', actWords(step), from),
-      ...score.exposures
-        .filter((exposure) => exposure.step === index)
-        .map(({ hazard, part, mechanism, potentiallyFatal }) =>
-          row(
-            'exposure',
-            `exposure: ${metWords(mechanism, placeOf(step.before, hazard, part))}${potentiallyFatal ? '; could have been fatal' : ''}`,
-            from,
-          ),
-        ),
+      ...exposedWords(index).map((words) => row('exposure', words, from)),
       ...step.events.filter(({ event }) => happenings.has(event)).map(({ words }) => row('event', words, to)),
     ];
   });
+};

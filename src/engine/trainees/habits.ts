@@ -26,11 +26,15 @@ const everywhere = (self: Self): Survey => ({
 /** Nobody stands working beside heavy traffic that nothing holds; who has no vehicle for a barrier stays off. */
 const isRoadBusy = ({ site, guards }: Scene): boolean => site.traffic === 'heavy' && !(guards.cones && guards.barrier);
 
-function* begin(self: Self): Doing {
+/** Thunder or wind: nothing is held up to a line. */
+const isStormCalled = (scene: Scene): boolean =>
+  believed(scene).some(({ on, condition }) => on === 'site' && ['lightning', 'wind-too-strong'].includes(condition));
+
+function* begin(self: Self, isEnough: () => boolean = () => false): Doing {
   yield* arrive('clear');
   yield* askAll(self);
   // Whoever is there is seen before the tape sends them away.
-  yield* lookRound(self);
+  yield* lookRound(self, isEnough);
   yield { act: 'tell', who: 'dispatcher', what: 'block-reclosing' };
   yield { act: 'listen' };
   yield* guard();
@@ -62,7 +66,7 @@ function* carefully(self: Self, survey: Survey, extra?: (self: Self) => Doing): 
   yield* begin(self);
   yield* surveyScene(self, survey);
   yield* checkTools(self);
-  if (!isRoadBusy(self.scene())) {
+  if (!isRoadBusy(self.scene()) && !isStormCalled(self.scene())) {
     yield* soundPoles(self);
     yield* testDevices(self);
   }
@@ -78,7 +82,7 @@ function* rushesObvious(self: Self): Doing {
 }
 
 function* stopsAfterFirst(self: Self): Doing {
-  yield* begin(self);
+  yield* begin(self, () => self.scene().paper.findings.length > 0);
   yield* surveyScene(self, { ...everywhere(self), stopsAfterFirst: true });
   yield* finish(self);
 }

@@ -51,8 +51,9 @@ export const kindOf = ({ parts, tools, people }: Scene, id: string): string | nu
 };
 
 /** Looks round at the weather, the road and whoever is in sight. */
-export function* lookRound(self: Self): Doing {
+export function* lookRound(self: Self, isEnough: () => boolean = () => false): Doing {
   for (const { act } of self.offers().filter((offer) => offer.act.act === 'look')) {
+    if (isEnough()) return;
     if (act.act !== 'look') continue;
     const { events }: Told = yield act;
     const kind = kindOf(self.scene(), act.part);

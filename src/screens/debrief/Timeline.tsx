@@ -43,7 +43,7 @@ export const Timeline = ({ rows, world, to }: TimelineProps) => {
               <time>{clockAt(world, row.minute)}</time>
             </button>
             <span>
-              {marks[row.kind] && <b class="mark">{marks[row.kind]}</b>} {capital(row.words)}
+              {marks[row.kind] && <b class="mark">{marks[row.kind]}</b>} {capital(row.words.replace(/^exposure: /, ''))}
             </span>
           </li>
         ))}

@@ -23,6 +23,8 @@ describe.each([1, 2])('with seed %i', (seed) => {
 });
 
 it.each(worlds.map((world) => [world.scenario, world] as const))('the careful one exposes nobody in %s', (_, world) => {
-  const exposed = takeDrill(world, habitOf('careful'), '1/1').steps.flatMap(({ exposures }) => exposures);
+  const exposed = ['1/1', '1/2', '2/1', '3/1'].flatMap((luck) =>
+    takeDrill(world, habitOf('careful'), luck).steps.flatMap(({ exposures }) => exposures),
+  );
   expect(exposed.map(({ hazard, failed }) => `${hazard} ${failed.join()}`)).toEqual([]);
 });
