@@ -1,14 +1,14 @@
 /** One card a cause: what it is, found or missed, from where it could have been made out, what it would have done, what helps. */
 import type { Replay } from '../acts/types.ts';
-import { controlKind } from '../catalogue/controls.ts';
 import { faultKind } from '../catalogue/faults.ts';
-import type { FaultKind, Mechanism } from '../catalogue/types.ts';
+import type { Mechanism } from '../catalogue/types.ts';
 import type { Hazard } from '../hazards/types.ts';
 import type { JudgedCause, Score } from '../score/types.ts';
 import { aids } from '../senses/types.ts';
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import { personById, standById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
+import { controlLines } from './cardControls.ts';
 import { clockAt } from './clock.ts';
 import { quantitiesText } from './quantities.ts';
 import type { HazardCard, Place } from './types.ts';
@@ -134,14 +134,6 @@ export const hazardWords = (world: World, hazard: Hazard, system: UnitSystem): s
   return sentence(quantities.length === 0 ? what : `${what} (${quantitiesText(quantities, system)})`);
 };
 
-const controlWords = (kind: FaultKind, held: ReadonlySet<string>): readonly string[] => [
-  ...[...held].map((id) => `Held it here: ${controlKind(id).name} (${controlKind(id).rule}).`),
-  ...kind.controls
-    .filter((id) => !held.has(id))
-    .map((id) => `${held.size > 0 ? 'Works too' : 'Works'}: ${controlKind(id).name} (${controlKind(id).rule}).`),
-  ...kind.tempting.map(({ what, why }) => `Tempting and wrong: ${what}; ${why}.`),
-];
-
 const missedWords: Readonly<Record<NonNullable<JudgedCause['missedBy']>, string>> = {
   perceived: 'You perceived a sign of it and did not call it.',
   'looked-in-vain': 'You looked at it, but not from where a sign could be told.',
@@ -155,9 +147,6 @@ const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSyst
   const kind = faultKind(cause.kind);
   const hazards = score.hazards.filter(
     ({ id, mechanism }) => cause.hazards.includes(id) && mechanism !== 'barrier-loss',
-  );
-  const held = score.controls.filter(
-    ({ hazard, worked, control }) => worked && cause.hazards.includes(hazard) && kind.controls.includes(control),
   );
   return {
     cause: cause.cause,
@@ -173,7 +162,7 @@ const cardOf = (world: World, score: Score, cause: JudgedCause, system: UnitSyst
       ...(hazards.some(({ words }) => words === kind.harm) ? [] : [kind.harm]),
       ...worstOfEach(hazards, cause.on).map((hazard) => hazardWords(world, hazard, system)),
     ],
-    controls: controlWords(kind, new Set(held.map(({ control }) => control))),
+    controls: controlLines(kind, cause, score),
     rule: kind.source,
   };
 };

@@ -8,8 +8,8 @@
 
 import type { Replay } from '../acts/types.ts';
 import { controlKind } from '../catalogue/controls.ts';
-import type { ControlKind } from '../catalogue/types.ts';
-import type { Reach } from '../hazards/types.ts';
+import type { ControlKind, Mechanism } from '../catalogue/types.ts';
+import type { Exposure, Reach } from '../hazards/types.ts';
 import { rateInterval } from '../standards/wilson.ts';
 import type { World } from '../world/types.ts';
 import { type Contact, met } from './contacts.ts';
@@ -20,8 +20,12 @@ import type { WeightId, Weights } from './weights.ts';
 const planned = (world: World, control: string): boolean =>
   world.paper.plans.some((plan) => plan.control === control) && world.paper.briefings.length > 0;
 
+/** What a tool in the hand can hold back. */
+const electrical: readonly Mechanism[] = ['contact', 'approach', 'flash'];
+
 /** What was relied on and did not hold: the tool between, or nothing but care. */
-const reliedOn = ({ touches, switches }: Reach): string => {
+const reliedOn = ({ touches, switches }: Reach, { mechanism }: Exposure): string => {
+  if (!electrical.includes(mechanism)) return 'keep-clear';
   const between = [...touches.map(({ through }) => through), ...(switches === null ? [] : [switches.through])];
   if (between.some(({ stick }) => stick !== null)) return 'hot-stick-only';
   return between.some(({ gloves }) => gloves !== null) ? 'rubber-gloves' : 'work-as-energized';
@@ -68,7 +72,7 @@ const controlsOf = ({ step, reach, precaution, taken, bare }: Contact): readonly
     const actual = exposures.find((exposure) => exposure.hazard === hazard);
     return actual === undefined
       ? (held?.(hazard) ?? []).map(({ control }) => judged(hazard, control, true, []))
-      : [judged(hazard, reliedOn(reach), false, actual.failed)];
+      : [judged(hazard, reliedOn(reach, actual), false, actual.failed)];
   });
 };
 
