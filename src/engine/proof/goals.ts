@@ -11,14 +11,13 @@ import { faultKind } from '../catalogue/faults.ts';
 import { repairKinds } from '../catalogue/repairs.ts';
 import type { RepairKind } from '../catalogue/types.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
-import { hazardsIn } from '../hazards/hazardsIn.ts';
+import type { Hazard } from '../hazards/types.ts';
 import { findPart, trainee } from '../world/edit.ts';
 import type { Part, World } from '../world/types.ts';
 
 /** Laid faults behind hazards that can kill, as the scene was found. */
-export function deadlyFaults(start: World): ReadonlySet<string> {
-  return new Set(hazardsIn(start).flatMap(({ potentiallyFatal, causes }) => (potentiallyFatal ? causes : [])));
-}
+export const deadlyFaults = (hazards: readonly Hazard[]): ReadonlySet<string> =>
+  new Set(hazards.flatMap(({ potentiallyFatal, causes }) => (potentiallyFatal ? causes : [])));
 
 const repairFor = (kind: string, fault: string): RepairKind | null =>
   repairKinds.find(({ on, mends }) => on.includes(kind) && mends.includes(fault)) ?? null;

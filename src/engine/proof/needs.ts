@@ -10,16 +10,16 @@ import { sectionOf } from '../hazards/section.ts';
 import { findPart, splitPoint, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { assignments, coverings, groundings, type Measure, plainMeasures, supportings, testsOf } from './measures.ts';
-import { carried, type Means, type Obstacle, type Peeked } from './peek.ts';
+import type { Means, Obstacle, Peeked } from './peek.ts';
 import { type Deed, firstStandFor, placedAt } from './places.ts';
 
 /** The World after a measure, done from the first stand that allows it; null when none of its acts is possible. */
-function taken(world: World, { acts, at: where }: Measure): World | null {
+function taken(means: Means, world: World, { acts, at: where }: Measure): World | null {
   const { at, aloftBy } = trainee(world);
   let now = world;
   for (const act of acts) {
     const stand = firstStandFor(now, act, where);
-    if (stand !== null) now = carried(placedAt(now, stand), act);
+    if (stand !== null) now = means.carried(placedAt(now, stand), act);
   }
   if (now === world) return null;
   return at === null ? now : withTraineeAt(now, at, aloftBy);
@@ -29,13 +29,13 @@ function taken(world: World, { acts, at: where }: Measure): World | null {
 const PASSES = 3;
 
 /** The World after all measures that are possible, in their order. */
-export function withMeasures(world: World, measures: readonly Measure[]): World {
+export function withMeasures(means: Means, world: World, measures: readonly Measure[]): World {
   let now = world;
   let left = measures;
   for (let pass = 0; pass < PASSES && left.length > 0; pass++) {
     const later: Measure[] = [];
     for (const measure of left) {
-      const next = taken(now, measure);
+      const next = taken(means, now, measure);
       if (next === null) later.push(measure);
       else now = next;
     }
@@ -72,7 +72,7 @@ const ROUNDS = 80;
 /** Measures without any of which something stands against the deeds. */
 export function needsOf(means: Means, world: World, deeds: readonly Deed[], without: readonly Measure[] = []): Needs {
   const against = (measures: readonly Measure[], upTo: 'first' | 'all' = 'all'): Peeked =>
-    means.peekChain(withMeasures(world, measures), deeds, upTo);
+    means.peekChain(withMeasures(means, world, measures), deeds, upTo);
   const worked = deeds.flatMap(({ act }) => (act.act === 'operate' || act.act === 'owner' ? [act.part] : []));
   const left = new Set(without.map(({ acts, at }) => JSON.stringify([acts, at])));
   const isApart = ({ acts, at }: Measure): boolean =>
@@ -84,7 +84,7 @@ export function needsOf(means: Means, world: World, deeds: readonly Deed[], with
     if (
       round === ROUNDS ||
       means.isSpent ||
-      !addOne(world, chosen, obstacles, isApart, (more) => against(more).obstacles)
+      !addOne(means, world, chosen, obstacles, isApart, (more) => against(more).obstacles)
     ) {
       return { ok: false, obstacles };
     }
@@ -96,13 +96,14 @@ export function needsOf(means: Means, world: World, deeds: readonly Deed[], with
 
 /** Adds a test for what is owed, else the first ground or cover after which less stands against the deeds. */
 function addOne(
+  means: Means,
   world: World,
   chosen: Chosen,
   obstacles: readonly Obstacle[],
   isApart: (measure: Measure) => boolean,
   against: (measures: readonly Measure[]) => readonly Obstacle[],
 ): boolean {
-  const now = withMeasures(world, chosen.all());
+  const now = withMeasures(means, world, chosen.all());
   const untested = obstacles.find(({ is, id }) => is === 'owed' && (id.startsWith('test:') || id.startsWith('proof:')));
   if (untested !== undefined) {
     const point = untested.id.slice(untested.id.indexOf(':') + 1);

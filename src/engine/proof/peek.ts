@@ -1,7 +1,7 @@
 /**
  * What stands against an act in a World: that it is impossible, that it would expose somebody, that something is owed
  * first (owed.ts). The same `act` in its parts, without causes and words, so that it can be asked often; exposures are
- * kept by what they read (canonicalKey.ts). A route found this way is always done again by `act` itself.
+ * learned by what they read (learned/trie.ts). A route found this way is always done again by `act` itself.
  */
 import { carryOut, minutesOf, act as plainAct, refusalOf } from '../acts/act.ts';
 import { passMinutes } from '../acts/clock.ts';
@@ -13,8 +13,10 @@ import { met } from '../hazards/exposuresOf.ts';
 import type { Reach } from '../hazards/types.ts';
 import type { World } from '../world/types.ts';
 import { physicalKey } from './canonicalKey.ts';
+import { Trie } from './learned/trie.ts';
 import { owedBy, Service } from './owed.ts';
 import { type Deed, wayTo } from './places.ts';
+import { ByWorld, Same } from './same.ts';
 
 /** One reason why an act may not be done now. */
 export interface Obstacle {
@@ -49,8 +51,13 @@ export class Means {
   readonly service: Service;
   /** Acts looked at. */
   transitions = 0;
-  private readonly exposures = new Map<string, readonly Obstacle[]>();
+  private readonly exposures = new Map<string, Trie<readonly Obstacle[]>>();
 
+  private readonly same: Same;
+  private readonly peeks = new ByWorld<Peeked>();
+  private readonly dones = new ByWorld<{ readonly done: Peeked | null }>();
+  private readonly carries = new ByWorld<World>();
+  private readonly refusals = new ByWorld<{ readonly reason: string | null }>();
   private readonly most: number;
 
   /** `most` bounds the acts looked at before searches give up. */
@@ -58,6 +65,7 @@ export class Means {
     this.step = step;
     this.most = most;
     this.service = new Service(start);
+    this.same = new Same(start);
   }
 
   /** Whether as many acts have been looked at as may be. */
@@ -72,45 +80,58 @@ export class Means {
     return this.places.size;
   }
 
-  private exposed(passed: World, settled: World, act: Act, reach: readonly Reach[]): readonly Obstacle[] {
+  private exposed(passed: World, settled: World, reach: readonly Reach[]): readonly Obstacle[] {
     if (reach.length === 0) return [];
     const was = physicalKey(passed);
     this.places.add(was);
-    const key = `${JSON.stringify(act)}|${was}|${physicalKey(settled)}`;
-    const known = this.exposures.get(key);
-    if (known !== undefined) return known;
-    const found = reach.flatMap((each) =>
-      this.step
-        .met(each, passed, settled)
-        .map(({ hazard, failed }): Obstacle => ({ is: 'exposed', id: hazard, failed })),
-    );
-    this.exposures.set(key, found);
-    return found;
+    return reach.flatMap((each) => {
+      const text = JSON.stringify(each);
+      const trie = this.exposures.get(text) ?? new Trie<readonly Obstacle[]>();
+      this.exposures.set(text, trie);
+      return this.same.learned(trie, passed, settled, (before, after) =>
+        this.step
+          .met(each, before, after)
+          .map(({ hazard, failed }): Obstacle => ({ is: 'exposed', id: hazard, failed })),
+      );
+    });
   }
 
   /** Looks at one act; the World after it even where something stands against it, the same World where it is impossible. */
   peek(world: World, act: Act): Peeked {
     this.transitions++;
+    const one = this.same.world(world);
+    const peeked = this.peeks.get(one, this.same.text(act), () => this.look(one, act));
+    // Whoever asks tells by the very same World that nothing happened.
+    return peeked.world === one ? { ...peeked, world } : peeked;
+  }
+
+  private look(world: World, act: Act): Peeked {
     const refused = this.step.refuse(world, act);
     if (refused !== null) return { world, reach: [], obstacles: [{ is: 'refused', id: refused, failed: [] }] };
     const { passed, settled, reach } = this.step.carry(world, act);
-    const exposed = this.exposed(passed, settled, act, reach);
-    return { world: settled, reach, obstacles: [...exposed, ...this.owed(passed, act, reach)] };
+    const exposed = this.exposed(passed, settled, reach);
+    return { world: this.same.world(settled), reach, obstacles: [...exposed, ...this.owed(passed, act, reach)] };
   }
 
   /** One act as `act` does it, what is noticed unasked only where that is asked for; null where it is impossible, exposes somebody, or something is owed since that minute. */
   done(world: World, act: Act, testedSince: number, notices: boolean): Peeked | null {
     this.transitions++;
+    const one = this.same.world(world);
+    const name = `${testedSince} ${notices} ${this.same.text(act)}`;
+    return this.dones.get(one, name, () => ({ done: this.walk(one, act, testedSince, notices) })).done;
+  }
+
+  private walk(world: World, act: Act, testedSince: number, notices: boolean): Peeked | null {
     if (this.step.refuse(world, act) !== null) return null;
     const { passed, settled, reach } = this.step.carry(world, act);
-    if (this.exposed(passed, settled, act, reach).length > 0) return null;
+    if (this.exposed(passed, settled, reach).length > 0) return null;
     const readings = passed.knowledge.readings.filter(({ minute }) => minute >= testedSince);
     const asked =
       readings.length === passed.knowledge.readings.length
         ? passed
         : { ...passed, knowledge: { ...passed.knowledge, readings } };
     if (this.owed(asked, act, reach).length > 0) return null;
-    return { world: notices ? perceive(world, settled).world : settled, reach, obstacles: [] };
+    return { world: this.same.world(notices ? perceive(world, settled).world : settled), reach, obstacles: [] };
   }
 
   /** What is owed before the act, hands going where its reach says. */
@@ -121,6 +142,19 @@ export class Means {
         ({ point, lacks }): Obstacle => ({ is: 'owed', id: `${lacks}:${point}`, failed: [] }),
       ),
     );
+  }
+
+  /** Why the act is impossible by the engine itself. */
+  refusal(world: World, act: Act): string | null {
+    const one = this.same.world(world);
+    return this.refusals.get(one, this.same.text(act), () => ({ reason: refusalOf(one, act) })).reason;
+  }
+
+  /** The World after an act, unperceived; the same World where it is impossible. */
+  carried(world: World, act: Act): World {
+    if (this.refusal(world, act) !== null) return world;
+    const one = this.same.world(world);
+    return this.carries.get(one, this.same.text(act), () => this.same.world(carried(one, act)));
   }
 
   /** What stands against a chain of deeds, the ways between them included. */
@@ -145,9 +179,8 @@ export class Means {
   }
 }
 
-/** The World after an act, unperceived; the same World where it is impossible. What changes no metal needs no circuit. */
-export function carried(world: World, act: Act): World {
-  if (refusalOf(world, act) !== null) return world;
+/** The World after an act, unperceived. What changes no metal needs no circuit. */
+function carried(world: World, act: Act): World {
   const passed = passMinutes(world, minutesOf(world, act)).world;
   const done = kindOf(act.act).apply(passed, act).world;
   return done.parts === world.parts && done.jumpers === world.jumpers ? done : settle(done).world;

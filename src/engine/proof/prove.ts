@@ -63,7 +63,7 @@ export function prove(start: World, options: ProveOptions): Proof {
   if (!arrived || !survey) return unarrived(start, seed);
   const scene: Reached = { world: arrived.stage.world, acts: arrived.stage.acts };
   const vantages = vantagesOf(scene.world, laid);
-  const deadly = deadlyFaults(start);
+  const deadly = deadlyFaults(hazards);
   say('route');
   const holdsSource = causes.some(({ on }) => start.parts.some(({ id, premises }) => id === on && premises !== null));
   const handOver = handedOver(means, survey.route, holdsSource);
@@ -78,7 +78,7 @@ export function prove(start: World, options: ProveOptions): Proof {
   );
   const traps = tell(start, step, bites);
   say('claims');
-  const best = withMeasures(survey.route.stage.world, plainMeasures(survey.route.stage.world));
+  const best = withMeasures(means, survey.route.stage.world, plainMeasures(survey.route.stage.world));
   const worlds: readonly World[] = [
     best,
     ...worldsAlong(start, [par?.acts ?? [], handOver ? priced(handOver.stage).acts : []]),

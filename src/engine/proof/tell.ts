@@ -7,10 +7,8 @@ import type { Dimension } from '../units/unitTable.ts';
 import { faultsOf } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import type { Step } from './peek.ts';
-import type { Bite } from './traps.ts';
+import { type Bite, lessonsOf, MOST } from './traps.ts';
 import type { Trap } from './types.ts';
-
-const MOST = 10;
 
 const dimensions: Readonly<Record<string, Dimension>> = {
   V: 'voltage',
@@ -34,27 +32,25 @@ function causeWords(world: World, causes: readonly string[]): string {
   return names.length === 0 ? '' : ` Behind it: ${[...new Set(names)].join(', ')}.`;
 }
 
-/** What makes two traps the same lesson: the kind of act, what it meets, what failed. */
-const lesson = ({ acts, hazard, failed }: Bite): string =>
-  `${acts.at(-1)?.act} ${hazard.slice(0, hazard.indexOf(':'))} ${failed.join(' ')}`;
-
 /** The ten shortest, each lesson once. */
 export function tell(start: World, step: Step, bites: ReadonlyMap<string, Bite>): readonly Trap[] {
-  const sorted = [...bites.values()].sort(
-    (a, b) => a.minutes - b.minutes || a.acts.length - b.acts.length || (a.hazard < b.hazard ? -1 : 1),
-  );
-  const first = new Map<string, Bite>();
-  for (const bite of sorted) if (!first.has(lesson(bite))) first.set(lesson(bite), bite);
-  return [...first.values()].slice(0, MOST).map(({ hazard, minutes, acts, label }) => {
-    let world = start;
-    let exposures: readonly Exposure[] = [];
-    for (const act of acts) {
-      const result = step.act(world, act);
-      world = result.world;
-      exposures = result.ok ? result.exposures : [];
-    }
-    const exposure = exposures.find((each) => each.hazard === hazard) ?? exposures[0];
-    const meets = exposure === undefined ? 'what it trusts fails' : `${exposure.mechanism}${quantityWords(exposure)}`;
-    return { hazard, minutes, acts, words: `${label}: ${meets}.${exposure ? causeWords(start, exposure.causes) : ''}` };
-  });
+  return lessonsOf(bites)
+    .slice(0, MOST)
+    .map(({ hazard, minutes, acts, label }) => {
+      let world = start;
+      let exposures: readonly Exposure[] = [];
+      for (const act of acts) {
+        const result = step.act(world, act);
+        world = result.world;
+        exposures = result.ok ? result.exposures : [];
+      }
+      const exposure = exposures.find((each) => each.hazard === hazard) ?? exposures[0];
+      const meets = exposure === undefined ? 'what it trusts fails' : `${exposure.mechanism}${quantityWords(exposure)}`;
+      return {
+        hazard,
+        minutes,
+        acts,
+        words: `${label}: ${meets}.${exposure ? causeWords(start, exposure.causes) : ''}`,
+      };
+    });
 }

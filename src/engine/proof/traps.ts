@@ -1,12 +1,13 @@
 /**
  * Where a hazard bites: from each standing point, reached without doing anything else, every act on offer that puts
  * hands, stick or feet on something is looked at. Acts that only take time expose like waiting, tools that serve alike
- * expose alike, so one of each stands for all; a tool that fails its rule is looked at beside a good one. Hazards that
- * do not bite at once are tried again after each single operation that changes the scene.
+ * expose alike, so one of each stands for all; a tool that fails its rule is looked at beside a good one. Soonest first,
+ * until ten lessons are found, for what comes later can be none of the ten shortest; then on for the hazards asked about.
+ * Hazards that do not bite at once are tried again after each single operation that changes the scene.
  */
 import { kinds } from '../acts/kinds.ts';
 import { type AnyOffer, possibleActs } from '../acts/possibleActs.ts';
-import type { Act, ActName } from '../acts/types.ts';
+import type { Act, ActName, OfferedAct } from '../acts/types.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { faulty } from '../hazards/readiness.ts';
 import type { Hazard } from '../hazards/types.ts';
@@ -25,6 +26,23 @@ export interface Bite {
   readonly label: string;
   /** Preconditions that failed. */
   readonly failed: readonly string[];
+}
+
+/** Traps that are told. */
+export const MOST = 10;
+
+/** What makes two traps the same lesson: the kind of act, what it meets, what failed. */
+const lesson = ({ acts, hazard, failed }: Bite): string =>
+  `${acts.at(-1)?.act} ${hazard.slice(0, hazard.indexOf(':'))} ${failed.join(' ')}`;
+
+/** The soonest bite of each lesson, soonest first. */
+export function lessonsOf(bites: ReadonlyMap<string, Bite>): readonly Bite[] {
+  const sorted = [...bites.values()].sort(
+    (a, b) => a.minutes - b.minutes || a.acts.length - b.acts.length || (a.hazard < b.hazard ? -1 : 1),
+  );
+  const first = new Map<string, Bite>();
+  for (const bite of sorted) if (!first.has(lesson(bite))) first.set(lesson(bite), bite);
+  return [...first.values()];
 }
 
 /** A World and the acts that led there. */
@@ -57,17 +75,28 @@ const quick = new Set<Act['act']>([
   'come-down',
 ]);
 
-/** One tool for all that serve alike, and one that fails its rule. */
-function standsForAll(world: World, act: Act): boolean {
-  const ids = [...('stick' in act && act.stick !== null ? [act.stick] : []), ...('tool' in act ? [act.tool] : [])];
-  return ids.every((id) => {
-    const tool = toolById(world, id);
-    if (tool === null) return true;
-    const kind = toolKind(tool.kind);
-    const best = bestOf(world, (other) => other === kind);
-    return best?.id === id || isOverdue(world, tool) || faulty(tool);
-  });
+/** Tools that an act trusts. */
+const trusted = (act: Act): readonly string[] => [
+  ...('stick' in act && act.stick !== null ? [act.stick] : []),
+  ...('tool' in act ? [act.tool] : []),
+];
+
+const picked = new WeakMap<World['tools'], ReadonlySet<string>>();
+
+/** Of tools that serve alike the best one, and all that fail a rule. */
+function pickedTools(world: World): ReadonlySet<string> {
+  const known = picked.get(world.tools);
+  if (known !== undefined) return known;
+  const best = world.tools.map(({ kind }) => bestOf(world, (other) => other === toolKind(kind))?.id);
+  const bad = world.tools.filter((tool) => isOverdue(world, tool) || faulty(tool)).map(({ id }) => id);
+  const ids = new Set([...best.flatMap((id) => id ?? []), ...bad]);
+  picked.set(world.tools, ids);
+  return ids;
 }
+
+/** One tool for all that serve alike, and one that fails its rule. */
+const standsForAll = (world: World, act: Act): boolean =>
+  trusted(act).every((id) => toolById(world, id) === null || pickedTools(world).has(id));
 
 /** Kinds that bring hands, stick or feet to something. */
 const tried = (Object.keys(kinds) as readonly ActName[]).filter((name) => !idle.has(name) && !quick.has(name));
@@ -104,30 +133,62 @@ class Bites {
   }
 }
 
-function tryAll(means: Means, bites: Bites, { world, acts }: Reached, about?: (act: AnyOffer) => boolean): void {
-  const isWanted = (offer: AnyOffer): boolean => (about?.(offer) ?? true) && isTried(world, offer);
-  for (const offer of possibleActs(world, tried, isWanted)) {
-    const peeked = means.peek(world, offer.act);
-    const { obstacles } = peeked;
-    const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
-    for (const hazard of [...exposed, ...lossesMet(world, offer.act, peeked)]) {
-      bites.note({
-        hazard,
-        minutes: world.clock.minute + offer.minutes,
-        acts: [...acts, offer.act],
-        label: offer.label,
-        failed: obstacles.find(({ id }) => id === hazard)?.failed ?? [],
-      });
-    }
+/** An act that is looked at, and when it would be done. */
+interface Try {
+  readonly from: Reached;
+  readonly offer: OfferedAct;
+  readonly minutes: number;
+}
+
+const triesFrom = (from: Reached, about: (act: AnyOffer) => boolean = () => true): readonly Try[] =>
+  possibleActs(from.world, tried, (offer) => about(offer) && isTried(from.world, offer)).map((offer) => ({
+    from,
+    offer,
+    minutes: from.world.clock.minute + offer.minutes,
+  }));
+
+function tryOne(means: Means, bites: Bites, { from: { world, acts }, offer, minutes }: Try): void {
+  const peeked = means.peek(world, offer.act);
+  const { obstacles } = peeked;
+  const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
+  for (const hazard of [...exposed, ...lossesMet(world, offer.act, peeked)]) {
+    bites.note({
+      hazard,
+      minutes,
+      acts: [...acts, offer.act],
+      label: offer.label,
+      failed: obstacles.find(({ id }) => id === hazard)?.failed ?? [],
+    });
   }
 }
+
+const isLater = (a: Try, b: Try): boolean => a.minutes !== b.minutes || a.from.acts.length !== b.from.acts.length;
 
 /** Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation. */
 export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]): ReadonlyMap<string, Bite> {
   const bites = new Bites();
   const places = placesFrom(means, arrived);
-  for (const place of places) tryAll(means, bites, place);
   const left = (): readonly Hazard[] => asked.filter(({ id }) => !bites.found.has(id));
+  const tries = places
+    .flatMap((place) => triesFrom(place))
+    .sort((a, b) => a.minutes - b.minutes || a.from.acts.length - b.from.acts.length);
+  const isEnough = (): boolean => lessonsOf(bites.found).length >= MOST;
+  // Soonest first: what comes later than ten lessons is none of the ten shortest.
+  let i = 0;
+  for (; i < tries.length; i++) {
+    const [before, each] = [tries[i - 1], tries[i] as Try];
+    if (before !== undefined && isLater(before, each) && isEnough()) break;
+    tryOne(means, bites, each);
+  }
+  // For the hazards asked about that are left, first what has to do with their parts and tools.
+  const parts = new Set(left().map(({ part }) => part));
+  const isNear = ({ offer: { about, act } }: Try): boolean =>
+    (about !== null && parts.has(about)) || trusted(act).some((tool) => parts.has(tool));
+  const rest = tries.slice(i);
+  for (const each of [...rest.filter(isNear), ...rest.filter((other) => !isNear(other))]) {
+    if (left().length === 0) return bites.found;
+    tryOne(means, bites, each);
+  }
   if (left().length === 0) return bites.found;
   for (const place of places) {
     const operations = possibleActs(place.world, ['operate', 'owner']);
@@ -137,7 +198,9 @@ export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]
       const reached = { world: after, acts: [...place.acts, act] };
       const wanted = new Set(left().map(({ part }) => part));
       for (const next of placesFrom(means, reached)) {
-        tryAll(means, bites, next, ({ about }) => about !== null && wanted.has(about));
+        for (const each of triesFrom(next, ({ about }) => about !== null && wanted.has(about))) {
+          tryOne(means, bites, each);
+        }
       }
     }
   }
@@ -146,7 +209,9 @@ export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]
       const world = acts.reduce((now, act) => means.peek(now, act).world, arrived.world);
       const reached = { world, acts: [...arrived.acts, ...acts] };
       for (const next of placesFrom(means, reached)) {
-        if (!bites.found.has(hazard.id) && !means.isSpent) tryAll(means, bites, next);
+        for (const each of triesFrom(next)) {
+          if (!bites.found.has(hazard.id) && !means.isSpent) tryOne(means, bites, each);
+        }
       }
     }
   }
