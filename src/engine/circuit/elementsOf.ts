@@ -112,11 +112,25 @@ function elementOf(part: Part, branch: Branch): NetworkElement {
 const isCredible = (fault: LaidFault, { credible }: CircuitOptions): boolean =>
   credible === true || (credible?.includes(fault.id) ?? false);
 
-function leaksOf(world: World, part: Part, fault: LaidFault, options: CircuitOptions): NetworkElement[] {
+/** What leaks of a fault follow from. */
+interface Leaks {
+  readonly part: Part;
+  readonly credible: boolean;
+  readonly to: string | null;
+  readonly elements: readonly NetworkElement[];
+}
+
+const leaksKept = new WeakMap<LaidFault, Leaks>();
+
+function leaksOf(world: World, part: Part, fault: LaidFault, options: CircuitOptions): readonly NetworkElement[] {
+  const credible = isCredible(fault, options);
+  const to = fault.to === null ? null : netAt(world, fault.to);
+  const kept = leaksKept.get(fault);
+  if (kept?.part === part && kept.credible === credible && kept.to === to) return kept.elements;
   const kind = faultKind(fault.kind);
-  return kind.leaks.flatMap((leak): NetworkElement[] => {
+  const elements = kind.leaks.flatMap((leak): NetworkElement[] => {
     if (leak.soil && lyingAt(part, leak.from) === null) return [];
-    const value = isCredible(fault, options) ? leak.credibleOhms : leak.ohms;
+    const value = credible ? leak.credibleOhms : leak.ohms;
     const ohms = fault.values[value] ?? kind.values[value]?.default;
     if (ohms === undefined || !(ohms > 0)) throw new CircuitDefect(fault.id, `leak '${leak.name}' has no ${value}`);
     return [
@@ -124,11 +138,13 @@ function leaksOf(world: World, part: Part, fault: LaidFault, options: CircuitOpt
         kind: 'admittance',
         id: elementId(part.id, leak.name),
         from: netOf(part, leak.from),
-        to: fault.to === null ? netOf(part, leak.to) : netAt(world, fault.to),
+        to: to ?? netOf(part, leak.to),
         y: { re: 1 / ohms, im: 0 },
       },
     ];
   });
+  leaksKept.set(fault, { part, credible, to, elements });
+  return elements;
 }
 
 function jumperElements(world: World, jumper: Jumper): NetworkElement[] {

@@ -38,6 +38,7 @@ export class Elimination {
   private count = ints(0);
   private hasPivot = ints(0);
   private isLeft = ints(0);
+  /** The square of what each row has swallowed. */
   private swallowed = reals(0);
   /** Rows left of each length, in chains both ways. */
   private shortest = 0;
@@ -93,7 +94,7 @@ export class Elimination {
         const entry = Math.abs(vRe) + Math.abs(vIm);
         if (entry > peak) peak = entry;
       }
-      this.swallowed[i] = peak;
+      this.swallowed[i] = peak * peak;
       this.length[i] = to - from;
       this.link(i);
     }
@@ -185,7 +186,7 @@ export class Elimination {
       if (this.shortest > this.size) return -1;
       const i = this.first[this.shortest] as number;
       const max = this.drop(i);
-      if (!(max > ROUNDING * (this.swallowed[i] as number))) continue;
+      if (!(max * max > ROUNDING * ROUNDING * (this.swallowed[i] as number))) continue;
       this.least = THRESHOLD * max;
       return i;
     }
@@ -250,7 +251,7 @@ export class Elimination {
       re[slot] = mRe;
       im[slot] = mIm;
       lowerSlot[lower++] = slot;
-      const more = Math.sqrt(mRe * mRe + mIm * mIm) * pivotSwallowed;
+      const more = (mRe * mRe + mIm * mIm) * pivotSwallowed;
       if (more > (swallowed[i] as number)) swallowed[i] = more;
       this.takeOut(i, slot);
       const fills = upperTo > upperFrom ? this.subtract(i, upperFrom, upperTo, mRe, mIm) : 0;
@@ -293,13 +294,12 @@ export class Elimination {
       const pIm = mRe * uIm + mIm * uRe;
       let slot = from;
       while (slot >= 0 && column[slot] !== j) slot = beside[slot] as number;
-      if (slot >= 0) {
-        re[slot] = (re[slot] as number) - pRe;
-        im[slot] = (im[slot] as number) - pIm;
-      } else {
-        slot = ~this.slots;
-        this.put(this.slots++, i, j, -pRe, -pIm);
+      if (slot < 0) {
+        slot = this.slots++;
+        this.put(slot, i, j, 0, 0);
       }
+      re[slot] = (re[slot] as number) - pRe;
+      im[slot] = (im[slot] as number) - pIm;
       targets[this.targeted++] = slot;
     }
     return this.slots - slots;

@@ -47,12 +47,14 @@ export function factorsIn(room: Room, plan: Plan): Factors {
 
 /** By slot, real before imaginary part. */
 let values = new Float64Array(0);
-/** What each row has swallowed (elimination.ts). */
+/** The square of what each row has swallowed (elimination.ts). */
 let swallowed = new Float64Array(0);
 
-function takeValues({ slots }: Plan, { size, start, end, re, im }: SparseMatrix): void {
+function takeValues({ slots }: Plan, { size, start, end, columns, re, im }: SparseMatrix): void {
   values = fitting(values, 2 * slots);
   swallowed = fitting(swallowed, size);
+  // What fills in.
+  values.fill(0, 2 * columns.length, 2 * slots);
   for (let i = 0; i < size; i++) {
     let peak = 0;
     const to = end[i] as number;
@@ -64,12 +66,12 @@ function takeValues({ slots }: Plan, { size, start, end, re, im }: SparseMatrix)
       const entry = Math.abs(a) + Math.abs(b);
       if (entry > peak) peak = entry;
     }
-    swallowed[i] = peak;
+    swallowed[i] = peak * peak;
   }
 }
 
 // As constants of this file they are read faster, whatever binds the files together.
-const ROUNDED = ROUNDING;
+const ROUNDED = ROUNDING * ROUNDING;
 const LEAST = THRESHOLD;
 
 /** Factors a matrix of the plan's pattern; null when its values ask for other pivots. */
@@ -103,7 +105,7 @@ export function follow(plan: Plan, matrix: SparseMatrix, room: Room = emptyRoom(
     }
     const least = LEAST * max;
     const pivotSwallowed = swallowed[pivotRow[k] as number] as number;
-    if (!(max > ROUNDED * pivotSwallowed) || chosen < least) return null;
+    if (!(max * max > ROUNDED * pivotSwallowed) || chosen < least) return null;
     const rivalEnd = rivalStart[k + 1] as number;
     for (let r = rivalStart[k] as number; r < rivalEnd; r++) {
       const slot = rivalSlot[r] as number;
@@ -122,23 +124,16 @@ export function follow(plan: Plan, matrix: SparseMatrix, room: Room = emptyRoom(
       lowerRe[l] = mRe;
       lowerIm[l] = mIm;
       const row = lowerRow[l] as number;
-      const more = Math.sqrt(mRe * mRe + mIm * mIm) * pivotSwallowed;
+      const more = (mRe * mRe + mIm * mIm) * pivotSwallowed;
       if (more > (swallowed[row] as number)) swallowed[row] = more;
       for (let s = first; s < last; s++) {
         const uRe = upperRe[s] as number;
         const uIm = upperIm[s] as number;
         const pRe = mRe * uRe - mIm * uIm;
         const pIm = mRe * uIm + mIm * uRe;
-        const target = targets[next++] as number;
-        if (target >= 0) {
-          const at = 2 * target;
-          all[at] = (all[at] as number) - pRe;
-          all[at + 1] = (all[at + 1] as number) - pIm;
-        } else {
-          const at = 2 * ~target;
-          all[at] = -pRe;
-          all[at + 1] = -pIm;
-        }
+        const at = 2 * (targets[next++] as number);
+        all[at] = (all[at] as number) - pRe;
+        all[at + 1] = (all[at + 1] as number) - pIm;
       }
     }
   }

@@ -117,32 +117,38 @@ function keptFor(elements: readonly NetworkElement[]): Kept | string {
 
 /** Of the elements that were not found to be sound before: the first, by id, that means nothing. */
 function flawIn(elements: readonly NetworkElement[], sound: readonly NetworkElement[]): NetworkFailure | undefined {
-  let last: string | undefined;
+  const isMet = sound.length > 0;
   for (let at = 0; at < elements.length; at++) {
     const element = elements[at] as NetworkElement;
-    if (element.id === last) return invalid(element.id, 'its id is used twice');
-    last = element.id;
-    const flaw = element === sound[at] ? undefined : flawOf(element);
+    const flaw = isMet && element === sound[at] ? undefined : flawOf(element);
     if (flaw !== undefined) return invalid(element.id, flaw);
   }
   return undefined;
 }
 
+/** Of elements in order of id, some of which share one: the first that means nothing, or the second of an id. */
+function flawWith(elements: readonly NetworkElement[]): NetworkFailure {
+  for (const [at, element] of elements.entries()) {
+    if (element.id === elements[at - 1]?.id) return invalid(element.id, 'its id is used twice');
+    const flaw = flawOf(element);
+    if (flaw !== undefined) return invalid(element.id, flaw);
+  }
+  throw new Error('no id is used twice');
+}
+
 /** The layout, or the first element (by id) that means nothing. */
 export function layOut(unsorted: readonly NetworkElement[]): Layout | NetworkFailure {
   const known = keptFor(unsorted);
-  if (typeof known === 'string') {
-    const elements = unsorted.slice().sort((a, b) => byCodeUnit(a.id, b.id));
-    const failure = flawIn(elements, []);
-    if (failure === undefined) throw new Error(`${known} was said to be used twice`);
-    return failure;
-  }
+  if (typeof known === 'string') return flawWith(unsorted.slice().sort((a, b) => byCodeUnit(a.id, b.id)));
   const { structure, numbers, patterns } = known;
-  const elements = structure.order.map((at) => unsorted[at] as NetworkElement);
+  const { nodes, order, branch, ends, groups, size, island } = structure;
+  const elements: NetworkElement[] = [];
+  for (let e = 0; e < order.length; e++) elements.push(unsorted[order[e] as number] as NetworkElement);
   const failure = flawIn(elements, known.sound);
   if (failure !== undefined) return failure;
   known.sound = elements;
-  return { ...structure, elements, numbers, patterns };
+  // Written out: a spread object is much slower to make and to read.
+  return { nodes, order, branch, ends, groups, size, island, elements, numbers, patterns };
 }
 
 /** The node or element to which an unknown belongs. */

@@ -20,7 +20,7 @@ export interface Plan {
   readonly lowerStart: Int32Array;
   readonly lowerRow: Int32Array;
   readonly lowerSlot: Int32Array;
-  /** For each lower entry and each upper entry of its step: the slot subtracted from, or ~slot where the product fills in. */
+  /** For each lower entry and each upper entry of its step: the slot subtracted from. */
   readonly targets: Int32Array;
   /** Slots in all. */
   readonly slots: number;

@@ -72,6 +72,7 @@ function makeRoom(size: number): void {
 /** Takes up lanes of b from the first on, rows scaled. */
 function take({ row }: Scaling, { entries }: SparseLanes, first: number, width: number, size: number): void {
   wanted.fill(0, 0, 2 * size * width);
+  spent.fill(0, 0, 2 * size * width);
   for (const entry of entries) {
     const lane = entry.lane - first;
     if (lane < 0 || lane >= width) continue;
@@ -79,10 +80,12 @@ function take({ row }: Scaling, { entries }: SparseLanes, first: number, width: 
     const at = 2 * (entry.row * width + lane);
     wanted[at] = (wanted[at] as number) + entry.re * factor;
     wanted[at + 1] = (wanted[at + 1] as number) + entry.im * factor;
+    spent[at] = wanted[at] as number;
+    spent[at + 1] = wanted[at + 1] as number;
   }
 }
 
-/** Writes so many lanes of solutions, columns scaled back, to their places from `first` on. */
+/** Writes as many lanes of solutions as there are, columns scaled back, to their places from `first` on. */
 function give(
   from: Float64Array,
   width: number,
@@ -92,40 +95,35 @@ function give(
   size: number,
 ): void {
   const numbers = 2 * Math.min(width, lanes - first);
+  const skipped = 2 * width - numbers;
+  const between = 2 * lanes - numbers;
+  let at = 0;
+  let to = 2 * first;
   for (let j = 0; j < size; j++) {
     const factor = column[j] as number;
-    const at = 2 * j * width;
-    const to = 2 * (j * lanes + first);
-    for (let g = 0; g < numbers; g++) values[to + g] = (from[at + g] as number) * factor;
+    for (const end = to + numbers; to < end; to++) values[to] = (from[at++] as number) * factor;
+    at += skipped;
+    to += between;
   }
-}
-
-/** Solves for what is wanted. */
-function begin({ factors }: Factored, { lanes, substitute }: Sweeps): void {
-  const count = 2 * factors.size * lanes;
-  for (let g = 0; g < count; g++) spent[g] = wanted[g] as number;
-  substitute(factors, spent, x);
 }
 
 /** Solves for what is left over and adds it. */
 function improve({ factors }: Factored, { lanes, substitute }: Sweeps): void {
   const count = 2 * factors.size * lanes;
-  substitute(factors, left, change);
-  for (let g = 0; g < count; g++) x[g] = (x[g] as number) + (change[g] as number);
+  const [sofar, more] = [x, change];
+  substitute(factors, left, more);
+  for (let g = 0; g < count; g++) sofar[g] = (sofar[g] as number) + (more[g] as number);
 }
 
-/** Judges one lane of what was weighed. */
-function judge(size: number, lanes: number, lane: number): Judged {
-  let largest = 0;
-  for (let g = lane; g < size * lanes; g += lanes) if ((terms[g] as number) > largest) largest = terms[g] as number;
-  const nothing = NOTHING * largest;
+/** The largest ratio, of one lane of what was weighed, of what is left over to the terms, or to so much if that is more. */
+function ratioAbove(nothing: number, size: number, lanes: number, lane: number): Judged {
+  const [rest, sums] = [left, terms];
   let residual = 0;
   let worstRow = 0;
   for (let i = 0; i < size; i++) {
     const g = i * lanes + lane;
-    const over = Math.abs(left[2 * g] as number) + Math.abs(left[2 * g + 1] as number);
-    const all = terms[g] as number;
-    const most = Math.max(all, nothing);
+    const over = Math.abs(rest[2 * g] as number) + Math.abs(rest[2 * g + 1] as number);
+    const most = Math.max(sums[g] as number, nothing);
     // Written so that a NaN counts as the worst.
     if (over <= residual * most) continue;
     const ratio = over / most;
@@ -133,6 +131,15 @@ function judge(size: number, lanes: number, lane: number): Judged {
     worstRow = i;
   }
   return { residual, worstRow };
+}
+
+/** Judges one lane of what was weighed. */
+function judge(size: number, lanes: number, lane: number): Judged {
+  const strictly = ratioAbove(0, size, lanes, lane);
+  if (strictly.residual <= GOOD) return strictly;
+  let largest = 0;
+  for (let g = lane; g < size * lanes; g += lanes) if ((terms[g] as number) > largest) largest = terms[g] as number;
+  return ratioAbove(NOTHING * largest, size, lanes, lane);
 }
 
 /** Solves for what is wanted of one lane and refines as long as it gets better; the best solution is in `best`. */
@@ -143,7 +150,7 @@ function solveOn(system: Factored): Judged {
     one.weigh(matrix, scaling.sizes, x, wanted, left, terms);
     return judge(size, 1, 0);
   };
-  begin(system, one);
+  one.substitute(system.factors, spent, x);
   let found = judged();
   best.set(x.subarray(0, 2 * size));
   for (let step = 0; step < STEPS && found.residual > GOOD; step++) {
@@ -169,7 +176,7 @@ export function solveRefined(system: Factored, b: SparseLanes): Refined {
     const sweeps = lanes - first === 1 ? one : three;
     const width = sweeps.lanes;
     take(scaling, b, first, width, size);
-    begin(system, sweeps);
+    sweeps.substitute(system.factors, spent, x);
     sweeps.subtract(matrix, x, wanted, left);
     improve(system, sweeps);
     sweeps.weigh(matrix, scaling.sizes, x, wanted, left, terms);

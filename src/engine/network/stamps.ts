@@ -129,11 +129,17 @@ function writeValues(elements: readonly NetworkElement[]): void {
 
 const PATTERNS = 4;
 
+/** How many values the elements have. */
+function countAll(elements: readonly NetworkElement[]): number {
+  let count = 0;
+  for (let e = 0; e < elements.length; e++) count += countOf(elements[e] as NetworkElement);
+  return count;
+}
+
 /** The matrix; entries of the earth node are left out, and so are zeros. */
 export function stampMatrix(layout: Layout, room: Room = emptyRoom()): SparseMatrix {
   const { elements, patterns, size } = layout;
-  let count = 0;
-  for (let e = 0; e < elements.length; e++) count += countOf(elements[e] as NetworkElement);
+  const count = patterns[0]?.count ?? countAll(elements);
   values.re = fitting(values.re, count);
   values.im = fitting(values.im, count);
   writeValues(elements);

@@ -139,7 +139,6 @@ export function structureOf(list: readonly NetworkElement[]): Structure | string
 }
 
 function isAlike(a: NetworkElement, b: NetworkElement): boolean {
-  if (a === b) return true;
   if (a.id !== b.id) return false;
   switch (a.kind) {
     case 'transformer':
@@ -156,8 +155,13 @@ function isAlike(a: NetworkElement, b: NetworkElement): boolean {
 }
 
 /** Whether two lists of elements, in their order, have one structure. */
-export const areAlike = (a: readonly NetworkElement[], b: readonly NetworkElement[]): boolean =>
-  a.length === b.length && a.every((element, at) => isAlike(element, b[at] as NetworkElement));
+export function areAlike(a: readonly NetworkElement[], b: readonly NetworkElement[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let at = 0; at < a.length; at++) {
+    if (a[at] !== b[at] && !isAlike(a[at] as NetworkElement, b[at] as NetworkElement)) return false;
+  }
+  return true;
+}
 
 const endOf = (text: string): number => 31 * text.length + text.charCodeAt(text.length - 1);
 

@@ -8,29 +8,31 @@ import type { SparseMatrix } from './sparseMatrix.ts';
 /** Solves for `b`, which is used up; writes to `x`. */
 export function substituteOne(factors: Factors, b: Float64Array, x: Float64Array): void {
   const { size, pivotRow, pivotColumn, inverseRe, inverseIm, lower, upper } = factors;
+  const { start: lowerStart, index: lowerIndex, re: lowerRe, im: lowerIm } = lower;
   for (let k = 0; k < size; k++) {
     const p = 2 * (pivotRow[k] as number);
     const bRe = b[p] as number;
     const bIm = b[p + 1] as number;
     if (bRe === 0 && bIm === 0) continue;
-    const end = lower.start[k + 1] as number;
-    for (let t = lower.start[k] as number; t < end; t++) {
-      const mRe = lower.re[t] as number;
-      const mIm = lower.im[t] as number;
-      const i = 2 * (lower.index[t] as number);
+    const end = lowerStart[k + 1] as number;
+    for (let t = lowerStart[k] as number; t < end; t++) {
+      const mRe = lowerRe[t] as number;
+      const mIm = lowerIm[t] as number;
+      const i = 2 * (lowerIndex[t] as number);
       b[i] = (b[i] as number) - (mRe * bRe - mIm * bIm);
       b[i + 1] = (b[i + 1] as number) - (mRe * bIm + mIm * bRe);
     }
   }
+  const { start: upperStart, index: upperIndex, re: upperRe, im: upperIm } = upper;
   for (let k = size - 1; k >= 0; k--) {
     const p = 2 * (pivotRow[k] as number);
     let sRe = b[p] as number;
     let sIm = b[p + 1] as number;
-    const end = upper.start[k + 1] as number;
-    for (let t = upper.start[k] as number; t < end; t++) {
-      const uRe = upper.re[t] as number;
-      const uIm = upper.im[t] as number;
-      const j = 2 * (upper.index[t] as number);
+    const end = upperStart[k + 1] as number;
+    for (let t = upperStart[k] as number; t < end; t++) {
+      const uRe = upperRe[t] as number;
+      const uIm = upperIm[t] as number;
+      const j = 2 * (upperIndex[t] as number);
       const xRe = x[j] as number;
       const xIm = x[j + 1] as number;
       sRe -= uRe * xRe - uIm * xIm;

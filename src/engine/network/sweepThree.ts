@@ -5,6 +5,7 @@ import type { SparseMatrix } from './sparseMatrix.ts';
 /** Solves for the three in `b`, which are used up; writes to `x`. */
 export function substituteThree(factors: Factors, b: Float64Array, x: Float64Array): void {
   const { size, pivotRow, pivotColumn, inverseRe, inverseIm, lower, upper } = factors;
+  const { start: lowerStart, index: lowerIndex, re: lowerRe, im: lowerIm } = lower;
   for (let k = 0; k < size; k++) {
     const p = 6 * (pivotRow[k] as number);
     const b0 = b[p] as number;
@@ -14,11 +15,11 @@ export function substituteThree(factors: Factors, b: Float64Array, x: Float64Arr
     const b4 = b[p + 4] as number;
     const b5 = b[p + 5] as number;
     if (b0 === 0 && b1 === 0 && b2 === 0 && b3 === 0 && b4 === 0 && b5 === 0) continue;
-    const end = lower.start[k + 1] as number;
-    for (let t = lower.start[k] as number; t < end; t++) {
-      const mRe = lower.re[t] as number;
-      const mIm = lower.im[t] as number;
-      const i = 6 * (lower.index[t] as number);
+    const end = lowerStart[k + 1] as number;
+    for (let t = lowerStart[k] as number; t < end; t++) {
+      const mRe = lowerRe[t] as number;
+      const mIm = lowerIm[t] as number;
+      const i = 6 * (lowerIndex[t] as number);
       b[i] = (b[i] as number) - (mRe * b0 - mIm * b1);
       b[i + 1] = (b[i + 1] as number) - (mRe * b1 + mIm * b0);
       b[i + 2] = (b[i + 2] as number) - (mRe * b2 - mIm * b3);
@@ -27,6 +28,7 @@ export function substituteThree(factors: Factors, b: Float64Array, x: Float64Arr
       b[i + 5] = (b[i + 5] as number) - (mRe * b5 + mIm * b4);
     }
   }
+  const { start: upperStart, index: upperIndex, re: upperRe, im: upperIm } = upper;
   for (let k = size - 1; k >= 0; k--) {
     const p = 6 * (pivotRow[k] as number);
     let s0 = b[p] as number;
@@ -35,11 +37,11 @@ export function substituteThree(factors: Factors, b: Float64Array, x: Float64Arr
     let s3 = b[p + 3] as number;
     let s4 = b[p + 4] as number;
     let s5 = b[p + 5] as number;
-    const end = upper.start[k + 1] as number;
-    for (let t = upper.start[k] as number; t < end; t++) {
-      const uRe = upper.re[t] as number;
-      const uIm = upper.im[t] as number;
-      const j = 6 * (upper.index[t] as number);
+    const end = upperStart[k + 1] as number;
+    for (let t = upperStart[k] as number; t < end; t++) {
+      const uRe = upperRe[t] as number;
+      const uIm = upperIm[t] as number;
+      const j = 6 * (upperIndex[t] as number);
       const x0 = x[j] as number;
       const x1 = x[j + 1] as number;
       const x2 = x[j + 2] as number;
