@@ -10,12 +10,16 @@ import type { QualifiedCheck } from './types.ts';
 /** Parts of the reference below which a difference says nothing of a model. */
 const negligible = 1e-6;
 
+/** Below this a difference against zero is the machine's last bits. */
+const lastBits = 1e-12;
+
 /** A number with its unit; pure numbers have none. */
 export const withUnit = (figure: string, unit: string): string => (unit === '1' ? figure : `${figure} ${unit}`);
 
 const plain = (value: number, unit: string): string => {
-  const small = Math.abs(value) < 1e-3;
-  return withUnit(small ? String(Number(value.toPrecision(2))) : formatNumber(value, 2), unit);
+  const size = Math.abs(value);
+  if (size < lastBits) return 'under 1e-12';
+  return withUnit(size < 1e-3 ? value.toExponential(1).replace('.0e', 'e') : formatNumber(value, 2), unit);
 };
 
 const perCent = (part: number): string => `${formatNumber(100 * part, 2)} %`;

@@ -1,4 +1,5 @@
 /** Readings of the bench in words: volts, who holds it alive, what a touch would draw, what operated and why. */
+import { endWords } from '../../engine/acts/pointWords.ts';
 import { componentKind } from '../../engine/catalogue/components.ts';
 import { branchesOf } from '../../engine/circuit/elementsOf.ts';
 import { LIVE_AMPERES, LIVE_VOLTS } from '../../engine/circuit/solveCircuit.ts';
@@ -86,11 +87,35 @@ export const edgeName = (world: World, edge: Edge): string => {
 
 const listed = (words: readonly string[]): string => words.join(' and ');
 
-/** 'Neutral, pole QR-14', 'X1 and X3, pole QR-14': the net's own name and whose it is. */
-export const busName = (world: World, { legs, owner }: Bus): string => {
-  const own = legs.map(([net = '']) => net.slice(net.lastIndexOf('.') + 1));
-  const names = own.map((name) => (/\d/.test(name) ? name.toUpperCase() : name));
-  return `${capital(listed(names))}, ${placeWords(world, owner)}`;
+/** Nets whose own name is the trade's: bushings, neutral, phases. */
+const spoken = /^(neutral|phase|main|tap|tank|star|[xh]\d?|(main|phase|tap)-[abc])$/;
+
+/** Ends of one part that lie on the legs of a bus, as one calls them; leads inside it by their marks. */
+const endsOn = (world: World, { legs, points }: Bus): string | null => {
+  // A net is called after the end that made it: the top contact before whatever else is tied to it.
+  const own = legs[0]?.[0]?.replace(/^.*\./, '');
+  const point = points.find((each) => each.endsWith(`/${own}`)) ?? points[0];
+  const part = findPart(world, point?.split('/')[0] ?? '');
+  if (part === null) return null;
+  const terminals = legs.flatMap((leg) => {
+    const found = Object.entries(part.nets).find(([, net]) => leg.includes(net));
+    return found === undefined ? [] : [found[0]];
+  });
+  if (terminals.length === 0) return null;
+  const ends = terminals.map((terminal) => endWords(world, `${part.id}/${terminal}`));
+  const named = ends.every((end, at) => end !== terminals[at]);
+  const name = partName(world, part);
+  const codes = listed(terminals.map((terminal) => terminal.toUpperCase()));
+  const what = named ? listed([...new Set(ends)]) : `${legs.length > 1 ? 'legs' : 'lead'} ${codes}`;
+  return `${capital(what)} of ${name.startsWith('the ') ? '' : 'the '}${name}`;
+};
+
+/** 'Neutral, pole QR-14', 'X1 and X3, pole QR-14', or by the ends that lie on it: 'first load jaw of the meter, first house'. */
+export const busName = (world: World, bus: Bus): string => {
+  const own = bus.legs.map(([net = '']) => net.slice(net.lastIndexOf('.') + 1));
+  const names = own.map((name) => (/\d/.test(name) ? name.toUpperCase() : name.replace(/-([abc])$/, ', phase $1')));
+  const byNet = `${capital(listed(names))}, ${placeWords(world, bus.owner)}`;
+  return own.every((name) => spoken.test(name)) ? byNet : (endsOn(world, bus) ?? byNet);
 };
 
 /** What a pole or premises is called: the end of its parts' names. */

@@ -73,7 +73,7 @@ describe('the one-line bench', () => {
     expect(document.activeElement?.getAttribute('data-bus')).toBe('p2.top');
     expect(root.querySelectorAll('.diagram-wide [role="button"][tabindex="0"]')).toHaveLength(1);
     press(document.activeElement as Element, ' ');
-    expect(root.querySelector('.bench-strip h2')?.textContent).toBe('Top, pole QR-14');
+    expect(root.querySelector('.bench-strip h2')?.textContent).toBe('Top contact of the fused cutout, pole QR-14');
     press(document.activeElement as Element, 'ArrowDown');
     press(inDrawing('[data-part="p2.cutout"]'), 'Enter');
     expect(inDrawing('[data-part="p2.cutout"]').getAttribute('aria-label')).toContain('open');
