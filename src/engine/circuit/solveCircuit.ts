@@ -58,6 +58,7 @@ class Circuit implements SolvedCircuit {
   private readonly impedances = new Map<string, Complex>();
   private readonly states = new Map<PointId, PointState>();
   private readonly spots = new Map<PointId, Spot>();
+  private readonly toEarth = new Map<PointId, number>();
   private ids: ReadonlySet<string> | null = null;
   private readonly world: World;
   private sorted: readonly PointState[] | null = null;
@@ -129,6 +130,15 @@ class Circuit implements SolvedCircuit {
   }
 
   between(a: PointId, b: PointId | 'earth'): number {
+    if (b !== EARTH) return this.across(a, b);
+    const known = this.toEarth.get(a);
+    if (known !== undefined) return known;
+    const volts = this.across(a, b);
+    this.toEarth.set(a, volts);
+    return volts;
+  }
+
+  private across(a: PointId, b: PointId | 'earth'): number {
     const { groups } = this.network;
     return groups.reduce((sum, group) => sum + abs(this.voltage(this.network.contribution(group), a, b)), 0);
   }

@@ -63,6 +63,12 @@ const isAloftOnly = (world: World, { mechanism, part }: Hazard): boolean => {
   );
 };
 
+/** Faults behind hazards with every device in service: what lies dormant while devices are open may bite once they are closed. */
+function behindInService(world: World): ReadonlySet<string> {
+  const parts = world.parts.map((part) => ({ ...part, state: { ...part.state, ...ordinary(part) } }));
+  return new Set(hazardsIn({ ...world, parts }).flatMap(({ causes }) => causes));
+}
+
 /** Whether each hazard with a cause bites on some plausible act, and each serious fault is behind a hazard. */
 export function bitesClaims(
   world: World,
@@ -92,14 +98,11 @@ export function bitesClaims(
             acts: [],
           };
     });
-  // What lies dormant while devices are open may bite once they are closed.
-  const closed: World = {
-    ...world,
-    parts: world.parts.map((part) => ({ ...part, state: { ...part.state, ...ordinary(part) } })),
-  };
-  const behind = new Set([...hazards, ...hazardsIn(closed)].flatMap(({ causes }) => causes));
-  const ofFaults = laid
-    .filter(({ fault }) => !behind.has(fault.id) && faultKind(fault.kind).mechanisms.length > 0)
+  const behind = new Set(hazards.flatMap(({ causes }) => causes));
+  const open = laid.filter(({ fault }) => !behind.has(fault.id) && faultKind(fault.kind).mechanisms.length > 0);
+  const later = open.length === 0 ? new Set<string>() : behindInService(world);
+  const ofFaults = open
+    .filter(({ fault }) => !later.has(fault.id))
     .map(
       (each): Claim => ({
         id: `bites:${each.fault.id}`,

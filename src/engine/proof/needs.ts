@@ -11,14 +11,14 @@ import { findPart, splitPoint, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { assignments, coverings, groundings, type Measure, plainMeasures, supportings, testsOf } from './measures.ts';
 import type { Means, Obstacle, Peeked } from './peek.ts';
-import { type Deed, firstStandFor, placedAt } from './places.ts';
+import { type Deed, placedAt } from './places.ts';
 
 /** The World after a measure, done from the first stand that allows it; null when none of its acts is possible. */
 function taken(means: Means, world: World, { acts, at: where }: Measure): World | null {
   const { at, aloftBy } = trainee(world);
   let now = world;
   for (const act of acts) {
-    const stand = firstStandFor(now, act, where);
+    const stand = means.firstStand(now, act, where);
     if (stand !== null) now = means.carried(placedAt(now, stand), act);
   }
   if (now === world) return null;

@@ -11,11 +11,11 @@ import type { Act, ActResult } from '../acts/types.ts';
 import { settle } from '../circuit/settle.ts';
 import { met } from '../hazards/exposuresOf.ts';
 import type { Reach } from '../hazards/types.ts';
-import type { World } from '../world/types.ts';
+import type { Stand, World } from '../world/types.ts';
 import { physicalKey } from './canonicalKey.ts';
 import { Trie } from './learned/trie.ts';
 import { owedBy, Service } from './owed.ts';
-import { type Deed, wayTo } from './places.ts';
+import { type Deed, firstStandFor, wayTo } from './places.ts';
 import { ByWorld, Same } from './same.ts';
 
 /** One reason why an act may not be done now. */
@@ -57,6 +57,7 @@ export class Means {
   private readonly peeks = new ByWorld<Peeked>();
   private readonly dones = new ByWorld<{ readonly done: Peeked | null }>();
   private readonly carries = new ByWorld<World>();
+  private readonly stands = new ByWorld<{ readonly stand: Stand | null }>();
   private readonly refusals = new ByWorld<{ readonly reason: string | null }>();
   private readonly most: number;
 
@@ -148,6 +149,13 @@ export class Means {
   refusal(world: World, act: Act): string | null {
     const one = this.same.world(world);
     return this.refusals.get(one, this.same.text(act), () => ({ reason: refusalOf(one, act) })).reason;
+  }
+
+  /** The first stand from which the act is possible as the World is now; null when there is none. */
+  firstStand(world: World, act: Act, at?: string): Stand | null {
+    const one = this.same.world(world);
+    const name = at === undefined ? this.same.text(act) : `${at} ${this.same.text(act)}`;
+    return this.stands.get(one, name, () => ({ stand: firstStandFor(one, act, at) })).stand;
   }
 
   /** The World after an act, unperceived; the same World where it is impossible. */

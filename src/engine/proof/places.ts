@@ -26,11 +26,19 @@ export function liftOf(world: World): Lift | null {
   return has('bucket') ? 'bucket' : has('hooks') ? 'hooks' : null;
 }
 
+const placed = new WeakMap<World, Map<string, World>>();
+
 /** The World with the trainee set down at a stand, for asking what could be done from there. */
-export const placedAt = (world: World, stand: Stand): World =>
-  standHere(world)?.id === stand.id
-    ? world
-    : withTraineeAt(world, stand.id, stand.aloft === null ? null : liftOf(world));
+export function placedAt(world: World, stand: Stand): World {
+  if (standHere(world)?.id === stand.id) return world;
+  const worlds = placed.get(world) ?? new Map<string, World>();
+  placed.set(world, worlds);
+  const known = worlds.get(stand.id);
+  if (known !== undefined) return known;
+  const made = withTraineeAt(world, stand.id, stand.aloft === null ? null : liftOf(world));
+  worlds.set(stand.id, made);
+  return made;
+}
 
 const rank = ({ aloft }: Stand): number => (aloft === null ? 0 : aloft.zone === 'below' ? 1 : 2);
 

@@ -147,8 +147,9 @@ export class Group {
   /** The member's number as a place. */
   readonly number: Place;
   private readonly ids = new Map<string, number>();
-  private readonly pieces = new Map<string, object>();
-  private readonly texts = new WeakMap<object, string>();
+  private readonly pieces: object[] = [];
+  private readonly pieceTexts = new Map<string, number>();
+  private readonly pieceNumbers = new WeakMap<object, number>();
   private readonly known = new WeakMap<object, number>();
   /** Members for which there is room in the places. */
   room = 64;
@@ -165,29 +166,29 @@ export class Group {
 
   private textOf(member: Member): string {
     if (!Array.isArray(member)) return JSON.stringify(member);
-    return member.map((each: unknown) => this.textOfPiece(each)).join('\n');
+    return member.map((each: unknown) => (isObject(each) ? `#${this.pieceNumber(each)}` : JSON.stringify(each))).join();
   }
 
-  private textOfPiece(piece: unknown): string {
-    if (!isObject(piece)) return JSON.stringify(piece);
-    const known = this.texts.get(piece);
+  private pieceNumber(piece: object): number {
+    const known = this.pieceNumbers.get(piece);
     if (known !== undefined) return known;
     const text = JSON.stringify(piece);
-    this.texts.set(piece, text);
-    return text;
+    let number = this.pieceTexts.get(text);
+    if (number === undefined) {
+      number = this.pieces.length;
+      this.pieces.push(piece);
+      this.pieceTexts.set(text, number);
+    }
+    this.pieceNumbers.set(piece, number);
+    return number;
   }
 
   /** The same list of pieces that were met before, so that what the engine keeps with them is found again. */
   private keepPieces(member: Member): Member {
     if (!Array.isArray(member)) return member;
-    const kept = (member as readonly unknown[]).map((piece) => {
-      if (!isObject(piece)) return piece;
-      const text = this.textOfPiece(piece);
-      const known = this.pieces.get(text);
-      if (known === undefined) this.pieces.set(text, piece);
-      return known ?? piece;
-    });
-    return kept.every((piece, i) => piece === (member as readonly unknown[])[i]) ? member : (kept as unknown as Member);
+    const list = member as readonly unknown[];
+    const kept = list.map((piece) => (isObject(piece) ? this.pieces[this.pieceNumber(piece)] : piece));
+    return kept.every((piece, i) => piece === list[i]) ? member : (kept as unknown as Member);
   }
 
   /** The number of a member. */

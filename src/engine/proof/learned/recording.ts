@@ -7,7 +7,7 @@
  * makes the run start over with that list read whole.
  */
 import type { World } from '../../world/types.ts';
-import { type Group, type Member, type MemberName, memberNames, type Place } from './members.ts';
+import { at, type Group, type Member, type MemberName, memberNames, type Place } from './members.ts';
 import type { Read } from './trie.ts';
 
 type Holder = Readonly<Record<string, unknown>>;
@@ -143,21 +143,61 @@ export class Run {
 
   /** The World of a tuple that begins at `from`. */
   world(groups: readonly Group[], tuple: ArrayLike<number>, from: number, fixed: World): World {
-    const run = this;
-    const world: Record<string, unknown> = { ...fixed };
-    for (const [i, name] of memberNames.entries()) {
-      const group = groups[i] as Group;
-      const slot = from + i;
-      const raw = group.members[tuple[slot] as number] as Member;
-      Object.defineProperty(world, name, {
-        enumerable: true,
-        configurable: true,
-        get() {
-          return run.handedOut(group, name, slot, raw);
-        },
-      });
-    }
-    return world as unknown as World;
+    const numbers = memberNames.map((_, i) => tuple[from + i] as number);
+    const member = <N extends MemberName>(name: N): World[N] => {
+      const group = groups[at[name]] as Group;
+      const raw = group.members[numbers[at[name]] as number] as Member;
+      return this.handedOut(group, name, from + at[name], raw) as World[N];
+    };
+    const { scenario, scenarioHash, stands, given } = fixed;
+    return {
+      scenario,
+      scenarioHash,
+      stands,
+      given,
+      get clock() {
+        return member('clock');
+      },
+      get site() {
+        return member('site');
+      },
+      get truck() {
+        return member('truck');
+      },
+      get parts() {
+        return member('parts');
+      },
+      get people() {
+        return member('people');
+      },
+      get tools() {
+        return member('tools');
+      },
+      get jumpers() {
+        return member('jumpers');
+      },
+      get covers() {
+        return member('covers');
+      },
+      get guards() {
+        return member('guards');
+      },
+      get orders() {
+        return member('orders');
+      },
+      get knowledge() {
+        return member('knowledge');
+      },
+      get paper() {
+        return member('paper');
+      },
+      get chance() {
+        return member('chance');
+      },
+      get ended() {
+        return member('ended');
+      },
+    };
   }
 
   private handedOut(group: Group, name: MemberName, slot: number, raw: Member): unknown {
