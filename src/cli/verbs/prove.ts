@@ -66,10 +66,29 @@ function proveFile(io: Io, file: string, { seed, fresh }: Options): Reported {
 const proveApart = (file: string, { seed, fresh }: Options): Promise<void> =>
   apart(['prove', file, '--json', '--seed', String(seed), ...(fresh ? ['--fresh'] : [])], () => undefined);
 
-async function inWorkers(files: readonly string[], options: Options): Promise<void> {
+const WIDTH = 20;
+
+/** Files proved, as a bar on a terminal; nothing where errors go to a file. */
+const countingBar = (io: Io, all: number): ((done: number) => void) => {
+  if (!process.stderr.isTTY) return () => undefined;
+  return (done) => {
+    const full = Math.round((WIDTH * done) / all);
+    const bar = `${'#'.repeat(full)}${'.'.repeat(WIDTH - full)}`;
+    io.stderr(done === all ? '\r\x1b[K' : `\r\x1b[K[${bar}] ${done} of ${all} files proved`);
+  };
+};
+
+async function inWorkers(io: Io, files: readonly string[], options: Options): Promise<void> {
   const left = [...files];
+  const bar = countingBar(io, files.length);
+  let done = 0;
+  bar(done);
   const work = async (): Promise<void> => {
-    for (let file = left.shift(); file !== undefined; file = left.shift()) await proveApart(file, options);
+    for (let file = left.shift(); file !== undefined; file = left.shift()) {
+      await proveApart(file, options);
+      done += 1;
+      bar(done);
+    }
   };
   await Promise.all(Array.from({ length: Math.min(options.workers, files.length) }, work));
 }
@@ -110,7 +129,7 @@ export const register: Register = (program: Command, io: Io): void => {
     .option('--fresh', 'prove again what lies in .cache/proofs')
     .addHelpText('after', '\nExit code 1: a claim fails. What is not finished is named and does not change it.')
     .action(async (files: readonly string[], options: Options) => {
-      if (options.workers > 1 && files.length > 1) await inWorkers(files, options);
+      if (options.workers > 1 && files.length > 1) await inWorkers(io, files, options);
       const asked = options.workers > 1 && files.length > 1 ? { ...options, fresh: undefined } : options;
       const proofs = files.map((file) => proveFile(io, file, asked as Options));
       if (options.json) writeJson(io, proofs);
