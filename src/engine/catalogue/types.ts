@@ -75,6 +75,8 @@ export type Branch =
         readonly z: Complex;
       }[];
       readonly magnetising: Complex;
+      /** Each winding is a length of wire beside others: its ends are one metal. */
+      readonly wires?: true;
     };
 
 /** A fuse, breaker or recloser in a series branch, and what its operation does to the part's state. */

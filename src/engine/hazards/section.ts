@@ -1,6 +1,6 @@
 /** Metal that is one with a point: nets joined by closed contacts, wires, joints and jumpers, earth not crossed. */
 import { circuitKey } from '../circuit/circuitKey.ts';
-import { elementsOf, netAt } from '../circuit/elementsOf.ts';
+import { branchesOf, elementsOf, netAt, netOf } from '../circuit/elementsOf.ts';
 import { Memo } from '../circuit/memo.ts';
 import type { CircuitSolution } from '../circuit/types.ts';
 import { abs } from '../math/complex.ts';
@@ -20,7 +20,17 @@ interface Joints {
   readonly grounded: ReadonlySet<string>;
 }
 
-function besideIn(elements: readonly Element[]): Joints['beside'] {
+/** Lengths of wire that lie in windings, because they act on each other: nets of their ends. */
+const wiresIn = ({ parts }: World): readonly (readonly [string, string])[] =>
+  parts.flatMap((part) =>
+    branchesOf(part).flatMap((branch) =>
+      branch.type === 'transformer' && branch.wires
+        ? branch.windings.map(({ between: [a, b] }) => [netOf(part, a), netOf(part, b)] as const)
+        : [],
+    ),
+  );
+
+function besideIn(elements: readonly Element[], wires: readonly (readonly [string, string])[]): Joints['beside'] {
   const beside = new Map<string, string[]>();
   const join = (from: string, to: string): void => {
     const known = beside.get(from);
@@ -31,6 +41,10 @@ function besideIn(elements: readonly Element[]): Joints['beside'] {
     if (element.kind !== 'impedance' || element.from === EARTH || element.to === EARTH) continue;
     join(element.from, element.to);
     join(element.to, element.from);
+  }
+  for (const [from, to] of wires) {
+    join(from, to);
+    join(to, from);
   }
   return beside;
 }
@@ -61,7 +75,7 @@ const kept = new Memo<Joints>(256);
 const jointsOf = (world: World): Joints =>
   kept.get(circuitKey(world), () => {
     const elements = elementsOf(world);
-    const beside = besideIn(elements);
+    const beside = besideIn(elements, wiresIn(world));
     return { beside, grounded: grown(beside, electrodesIn(elements)) };
   });
 

@@ -11,6 +11,7 @@ import { findPart } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { type Achieved, achieve, achieveAct, perform, type Route } from './achieve.ts';
 import { isLeft, isRestored, mustGo, repairsLeft, unfed } from './goals.ts';
+import { impossibleFor } from './impossible.ts';
 import { bestOf, type Measure, plainMeasures } from './measures.ts';
 import type { Means, Obstacle } from './peek.ts';
 import { type Deed, deedsOf, placedAt, standsOf } from './places.ts';
@@ -178,6 +179,8 @@ const released = (world: World): readonly (readonly Act[])[] => {
 export interface Blocked {
   readonly act: Act;
   readonly obstacles: readonly Obstacle[];
+  /** Why it can never be done by this crew, where that is shown and the job cannot end well without it. */
+  readonly never?: string;
 }
 
 /** Mends what can be mended; what cannot is named. */
@@ -202,10 +205,22 @@ export interface Found {
   readonly blocked: readonly Blocked[];
 }
 
+/** A repair that the job hangs on, with the reason why it cannot be done, where there is one. */
+function withReason(world: World, blocked: Blocked, deadly: ReadonlySet<string>): Blocked {
+  const { act, obstacles } = blocked;
+  const part = act.act === 'repair' ? findPart(world, act.part) : null;
+  const stay = new Set(mustGo(world));
+  if (!part?.faults.some(({ id }) => deadly.has(id) && stay.has(id))) return blocked;
+  const never = impossibleFor(world, act, obstacles);
+  return never === null ? blocked : { ...blocked, never };
+}
+
 /** From the surveyed scene to the call closed out; null with what is in the way. */
 export function restored(means: Means, start: Route, deadly: ReadonlySet<string>): Found {
   const { route, blocked } = mended(means, start);
-  if (mustGo(route.stage.world).some((id) => deadly.has(id))) return { route: null, blocked };
+  if (mustGo(route.stage.world).some((id) => deadly.has(id))) {
+    return { route: null, blocked: blocked.map((each) => withReason(route.stage.world, each, deadly)) };
+  }
   let now = route;
   for (const choices of [offs, released, backIn]) {
     const done = untilNone(means, now, choices);

@@ -116,6 +116,7 @@ export function routeClaims(par: Par | null, found: Found, handOver: Route | nul
           acts: par.acts,
         };
   const stopped = found.blocked.map(blockedWords).join(' | ');
+  const never = found.blocked.find((each) => each.never !== undefined && found.route === null)?.never;
   const whole: Claim =
     found.route !== null
       ? {
@@ -127,12 +128,19 @@ export function routeClaims(par: Par | null, found: Found, handOver: Route | nul
               : `The job can be done safely; left for others: ${stopped}`,
           acts: [],
         }
-      : {
-          id: 'restored',
-          outcome: 'not finished',
-          words: `No safe way was found to do the job with this crew, so it ends in a hand-over. In the way: ${stopped}`,
-          acts: [],
-        };
+      : never !== undefined
+        ? {
+            id: 'restored',
+            outcome: 'holds',
+            words: `The job cannot be done by this crew, so it ends in a hand-over: ${never}`,
+            acts: [],
+          }
+        : {
+            id: 'restored',
+            outcome: 'not finished',
+            words: `No safe way was found to do the job with this crew, so it ends in a hand-over. In the way: ${stopped}`,
+            acts: [],
+          };
   const price: Claim =
     par === null
       ? { id: 'par', outcome: 'fails', words: 'There is no par.', acts: [] }

@@ -78,6 +78,7 @@ const coupling = (count: number): ComponentKind => {
         name: 'mutual',
         windings: places.map((i) => ({ between: [`m${i}`, `b${i}`] as const, turns: 1, z: complex(0) })),
         magnetising: div(ONE, mutual),
+        wires: true,
       };
       const fields = pairsOf(count).flatMap(([i, j]) => {
         const y = complex(0, (OMEGA * valueIn(kind, part, `farads${i}${j}`) * length) / 2);
