@@ -60,7 +60,14 @@ const cause = z.strictObject({
   hazards: names,
 });
 
-const lookAlike = z.strictObject({ lookAlike: text, kind: text, on: text, called: z.boolean(), tellApart: z.string() });
+const lookAlike = z.strictObject({
+  lookAlike: text,
+  kind: text,
+  on: text,
+  called: z.boolean(),
+  perceived: z.boolean().describe('what looks wrong of it had been perceived'),
+  tellApart: z.string(),
+});
 
 const control = z.strictObject({
   hazard: text,
@@ -89,6 +96,8 @@ const confidence = z
   .strictObject({
     asked: z.int().positive().describe('findings called with a confidence and judged right or wrong'),
     right: z.int().nonnegative(),
+    rightLow: z.number().min(0).max(1).describe('Wilson 95 % of the share that was right'),
+    rightHigh: z.number().min(0).max(1),
     meanSure: z.number().min(0).max(1),
     score: z.number().describe('Brier: mean of (p - o)^2 = reliability - resolution + uncertainty (Murphy 1973)'),
     reliability: z.number(),
