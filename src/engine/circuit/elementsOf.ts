@@ -275,7 +275,8 @@ export function elementsOf(world: World, options: CircuitOptions = {}): NetworkE
   const more: NetworkElement[] = [];
   for (const part of parts) {
     if (part.faults.length === 0) continue;
-    for (const fault of [...part.faults].sort(byId)) more.push(...leaksOf(world, part, fault, options));
+    const faults = part.faults.length === 1 ? part.faults : [...part.faults].sort(byId);
+    for (const fault of faults) for (const leak of leaksOf(world, part, fault, options)) more.push(leak);
   }
   for (const jumper of [...world.jumpers].sort(byId)) more.push(...jumperElements(world, jumper));
   more.push(...bridgeElements(world, options.bridges ?? []));

@@ -56,12 +56,14 @@ const unknownAt = (x: Float64Array, i: number | undefined): Complex =>
 /** The sum of the lanes, each turned. */
 function sumTurned({ lanes, values }: Lanes, turns: readonly Complex[], size: number): Lanes {
   const sum = new Float64Array(2 * size);
-  for (const [g, { re, im }] of turns.entries()) {
+  for (let g = 0; g < turns.length; g++) {
+    const { re, im } = turns[g] as Complex;
+    const isTurned = re !== 1 || im !== 0;
     for (let i = 0; i < size; i++) {
       const xRe = values[2 * (i * lanes + g)] as number;
       const xIm = values[2 * (i * lanes + g) + 1] as number;
-      sum[2 * i] = (sum[2 * i] as number) + re * xRe - im * xIm;
-      sum[2 * i + 1] = (sum[2 * i + 1] as number) + re * xIm + im * xRe;
+      sum[2 * i] = (sum[2 * i] as number) + (isTurned ? re * xRe - im * xIm : xRe);
+      sum[2 * i + 1] = (sum[2 * i + 1] as number) + (isTurned ? re * xIm + im * xRe : xIm);
     }
   }
   return { lanes: 1, values: sum };
