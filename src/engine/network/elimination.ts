@@ -6,6 +6,7 @@
  */
 import { longer } from './longer.ts';
 import type { Plan } from './plan.ts';
+import { RowsByLength } from './rowsByLength.ts';
 import type { SparseMatrix } from './sparseMatrix.ts';
 
 /** A pivot is at least this fraction of the largest entry left in its row. */
@@ -40,11 +41,9 @@ export class Elimination {
   private isLeft = ints(0);
   /** The square of what each row has swallowed. */
   private swallowed = reals(0);
-  /** Rows left of each length, in chains both ways. */
-  private shortest = 0;
-  private first = ints(0);
-  private after = ints(0);
-  private before = ints(0);
+  private readonly rowsLeft = new RowsByLength();
+  /** What a pivot must have at least in the row taken out last. */
+  private least = 0;
   /** The plan as far as it goes. */
   private pivotSlot = ints(0);
   private rivalStart = ints(0);
@@ -73,7 +72,6 @@ export class Elimination {
     this.slots = columns.length;
     this.rivals = 0;
     this.targeted = 0;
-    this.shortest = size;
     if (size > this.left.length) this.makeRows(2 * size);
     if (2 * this.slots > this.row.length) this.makeSlots(3 * this.slots);
     this.count.fill(0, 0, size);
@@ -81,7 +79,7 @@ export class Elimination {
     this.isLeft.fill(1, 0, size);
     this.left.fill(-1, 0, size);
     this.top.fill(-1, 0, size);
-    this.first.fill(-1, 0, size + 1);
+    this.rowsLeft.begin(size);
     // Backward, so that chains begin with what comes first.
     for (let i = size - 1; i >= 0; i--) {
       let peak = 0;
@@ -96,7 +94,7 @@ export class Elimination {
       }
       this.swallowed[i] = peak * peak;
       this.length[i] = to - from;
-      this.link(i);
+      this.rowsLeft.add(i, to - from);
     }
   }
 
@@ -108,9 +106,6 @@ export class Elimination {
     this.hasPivot = ints(size);
     this.isLeft = ints(size);
     this.swallowed = reals(size);
-    this.first = ints(size + 1);
-    this.after = ints(size);
-    this.before = ints(size);
     this.pivotSlot = ints(size);
     this.rivalStart = ints(size + 1);
     this.upperStart = ints(size + 1);
@@ -142,24 +137,6 @@ export class Elimination {
     count[j] = (count[j] as number) + 1;
   }
 
-  private link(i: number): void {
-    const length = this.length[i] as number;
-    const next = this.first[length] as number;
-    this.after[i] = next;
-    this.before[i] = -1;
-    if (next >= 0) this.before[next] = i;
-    this.first[length] = i;
-    if (length < this.shortest) this.shortest = length;
-  }
-
-  private unlink(i: number): void {
-    const next = this.after[i] as number;
-    const last = this.before[i] as number;
-    if (next >= 0) this.before[next] = last;
-    if (last >= 0) this.after[last] = next;
-    else this.first[this.length[i] as number] = next;
-  }
-
   private sizeOf(slot: number): number {
     return Math.abs(this.re[slot] as number) + Math.abs(this.im[slot] as number);
   }
@@ -167,7 +144,7 @@ export class Elimination {
   /** Takes a row out of those left; its largest entry. */
   private drop(i: number): number {
     const { column, count, beside } = this;
-    this.unlink(i);
+    this.rowsLeft.remove(i, this.length[i] as number);
     this.isLeft[i] = 0;
     let max = 0;
     for (let slot = this.left[i] as number; slot >= 0; slot = beside[slot] as number) {
@@ -182,18 +159,14 @@ export class Elimination {
   /** A shortest row left, taken out; rows of mere rounding are taken out on the way; -1 when none is left. */
   private shortestRow(): number {
     for (;;) {
-      while (this.shortest <= this.size && this.first[this.shortest] === -1) this.shortest++;
-      if (this.shortest > this.size) return -1;
-      const i = this.first[this.shortest] as number;
+      const i = this.rowsLeft.shortest();
+      if (i < 0) return -1;
       const max = this.drop(i);
       if (!(max * max > ROUNDING * ROUNDING * (this.swallowed[i] as number))) continue;
       this.least = THRESHOLD * max;
       return i;
     }
   }
-
-  /** What a pivot must have at least in the row taken out. */
-  private least = 0;
 
   /**
    * The pivot's slot; the rest of its row goes into the upper triangle. Entries that would have been chosen before it,
@@ -255,9 +228,11 @@ export class Elimination {
       if (more > (swallowed[i] as number)) swallowed[i] = more;
       this.takeOut(i, slot);
       const fills = upperTo > upperFrom ? this.subtract(i, upperFrom, upperTo, mRe, mIm) : 0;
-      this.unlink(i);
-      length[i] = (length[i] as number) + fills - 1;
-      this.link(i);
+      const before = length[i] as number;
+      const after = before + fills - 1;
+      length[i] = after;
+      this.rowsLeft.remove(i, before);
+      this.rowsLeft.add(i, after);
     }
     this.lowerStart[k + 1] = lower;
   }
