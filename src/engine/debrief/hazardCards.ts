@@ -45,7 +45,9 @@ export const best = (vantages: readonly Vantage[]): readonly Vantage[] => {
   return [...byStand.values()].sort((a, b) => rank(a.aid) - rank(b.aid) || (a.stand < b.stand ? -1 : 1));
 };
 
-const howWords = (aid: string): string => aidWords[aid] ?? `by asking about the ${aid.replaceAll('-', ' ')}`;
+const howWords = (aid: string): string =>
+  aidWords[aid] ??
+  (aid === 'noticed' ? 'by asking what they noticed' : `by asking about the ${aid.replaceAll('-', ' ')}`);
 
 /** Where and by what a sign is made out. */
 export const whereWords = (world: World, { stand, aid }: Vantage): string => {

@@ -1,8 +1,8 @@
 /**
  * The neutral open between the scene and the substation, out of sight: what the scene draws goes home through its own grounds,
  * the earth and the ladder of grounds at the source (components/grounding.ts). Found by reading: neutral, tanks and pole grounds stand at
- * volts to the soil that come and go with the load. Circuit and signs: worked case E11 of the reference tables and
- * common practice.
+ * volts to the soil that come and go with the load. Circuit: Ohm's law and Millman's theorem, held
+ * against ngspice (worked case E11 of the reference tables); signs: common practice.
  */
 import { byEarth } from '../components/shared.ts';
 import type { FaultKind } from '../types.ts';
@@ -19,7 +19,7 @@ export const sourceNeutralFaults: readonly FaultKind[] = [
         id: 'volts',
         sense: 'measure',
         words: 'volts from the pole ground to the soil that would not be there with a whole neutral',
-        source: 'worked case E11',
+        source: 'common practice: a voltmeter from the pole ground to a probe in the soil',
       },
       {
         id: 'dim',
@@ -44,6 +44,6 @@ export const sourceNeutralFaults: readonly FaultKind[] = [
       { what: 'Take the neutral for dead because it is the neutral', why: 'here it is the only way home' },
     ],
     tellApart: 'With a whole neutral the pole ground reads next to nothing to the soil, whatever is switched on.',
-    source: 'worked case E11; common practice',
+    source: 'circuit worked with ngspice and by hand; signs: common practice',
   },
 ];
