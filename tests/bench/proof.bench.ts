@@ -96,7 +96,7 @@ function exploring(name: string, way: () => Count, iterations: number): void {
         if (mode !== 'run') return;
         const rate = counted.scenes / spent;
         const ratios = [...rates].map(
-          ([other, each]) => `\n  ${(rate / each).toFixed(0)} times the scenes a second of: ${other}`,
+          ([other, each]) => `\n  ${(rate / each).toPrecision(3)} times the scenes a second of: ${other}`,
         );
         rates.set(name, rate);
         console.log(

@@ -9,6 +9,7 @@ import type { ActName } from '../../../../src/engine/acts/types.ts';
 import { exposuresOf, met } from '../../../../src/engine/hazards/exposuresOf.ts';
 import { hashOf } from '../../../../src/engine/math/hash.ts';
 import { exploreAll } from '../../../../src/engine/proof/learned/exploreAll.ts';
+import { memberNames } from '../../../../src/engine/proof/learned/members.ts';
 import { calm, reduced } from '../../../../src/engine/proof/learned/reduced.ts';
 import { type Judge, Transitions } from '../../../../src/engine/proof/learned/transitions.ts';
 import { trainee } from '../../../../src/engine/world/edit.ts';
@@ -43,6 +44,11 @@ describe('a drill drawn at random comes to the same Worlds and exposures as by a
     expect(differences(millLane(), { ...walk, judge: dressed, plainly: dressed })).toEqual([]);
     expect(differences(millLane(), { ...walk, judge: hiding, plainly: dressed })).not.toEqual([]);
   });
+});
+
+it('every member of a World either changes or is fixed for the drill', () => {
+  const fixed = ['scenario', 'scenarioHash', 'stands', 'given'];
+  expect(Object.keys(sceneOf('mill-lane-refuse')).sort()).toEqual([...memberNames, ...fixed].sort());
 });
 
 /** Every reduced World that `act` reaches by acts of the kinds. */

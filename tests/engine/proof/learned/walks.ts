@@ -61,7 +61,9 @@ export function differences(
       const exposures = plainly ? plain.reach.flatMap((reach) => plainly(reach, passed, settled)) : plain.exposures;
       const where = `walk ${walk}, step ${step}, ${JSON.stringify(each)}`;
       world = { ...plain.world, chance: calm };
-      const reducedHash = hashOf(reduced(world, transitions.timing));
+      const once = reduced(world, transitions.timing);
+      const reducedHash = hashOf(once);
+      if (hashOf(reduced(once, transitions.timing)) !== reducedHash) found.push(`${where}: reduced twice is not once`);
       if (reducedHash !== hashOf(transitions.worldOf(to))) found.push(`${where}: another World`);
       const meetings = taken.judged.flatMap((judged) => judged.meetings);
       if (canonicalJson(exposures) !== canonicalJson(meetings)) found.push(`${where}: other exposures`);
