@@ -50,6 +50,9 @@ const Looked = ({ world, vantage }: { world: World; vantage: Vantage }) => {
   );
 };
 
+/** So many exposures are told at once, the latest. */
+const shown = 6;
+
 const Then = ({ world, debrief, acts }: { world: World; debrief: Debrief; acts: number }) => {
   const exposed = debrief.timeline.filter(({ kind, step }) => kind === 'exposure' && step < acts);
   return (
@@ -72,8 +75,9 @@ const Then = ({ world, debrief, acts }: { world: World; debrief: Debrief; acts: 
           Exposures by then <span class="note">{exposed.length}</span>
         </h3>
         {exposed.length === 0 && <p class="hint">None.</p>}
+        {exposed.length > shown && <p class="hint">{exposed.length - shown} earlier ones stand in the timeline.</p>}
         <ul>
-          {exposed.map(({ step, words }, index) => (
+          {exposed.slice(-shown).map(({ step, words }, index) => (
             <li key={index} class={step === acts - 1 ? 'now' : undefined}>
               {clockAt(world, debrief.timeline.find((row) => row.step === step)?.minute ?? 0)}{' '}
               {words.replace(/^exposure: /, '')}
@@ -159,7 +163,7 @@ export const Explore = ({ desk, replay, debrief, explorer, goOn }: ExploreProps)
         />
       )}
       {used && Line !== null && <Line start={replay.start} world={world} />}
-      {used && <Then world={then} debrief={debrief} acts={acts} />}
+      {used && vantage === null && <Then world={then} debrief={debrief} acts={acts} />}
       {goOn !== null && acts < last && (
         <p>
           <button type="button" onClick={() => goOn(acts)}>
