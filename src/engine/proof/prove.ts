@@ -40,6 +40,8 @@ export interface ProveOptions {
   readonly most?: number;
   /** Routes walked in shortening par. */
   readonly tries?: number;
+  /** Traps beyond those of the hazards claimed are not looked for, nor acts that have nothing to do with these. */
+  readonly inShort?: boolean;
 }
 
 /** Acts looked at, and routes walked, unless the caller says otherwise. */
@@ -75,6 +77,7 @@ export function prove(start: World, options: ProveOptions): Proof {
     means,
     scene,
     hazards.filter(({ causes: of }) => of.length > 0),
+    options.inShort,
   );
   const traps = tell(start, step, bites);
   say('claims');

@@ -164,28 +164,43 @@ function tryOne(means: Means, bites: Bites, { from: { world, acts }, offer, minu
 
 const isLater = (a: Try, b: Try): boolean => a.minutes !== b.minutes || a.from.acts.length !== b.from.acts.length;
 
-/** Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation. */
-export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]): ReadonlyMap<string, Bite> {
+/**
+ * Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation. In
+ * short: no lessons beyond those asked about, and of the acts only what has to do with their parts, tools and people.
+ */
+export function bitesIn(
+  means: Means,
+  arrived: Reached,
+  asked: readonly Hazard[],
+  inShort = false,
+): ReadonlyMap<string, Bite> {
   const bites = new Bites();
   const places = placesFrom(means, arrived);
   const left = (): readonly Hazard[] => asked.filter(({ id }) => !bites.found.has(id));
+  /** Whether an offer has to do with what the hazards that are left lie on. */
+  const nearTo =
+    (parts: ReadonlySet<string>) =>
+    ({ about, act }: AnyOffer): boolean =>
+      (about !== null && parts.has(about)) ||
+      trusted(act).some((tool) => parts.has(tool)) ||
+      // What two workers are for is done aloft.
+      (act.act === 'aloft' && parts.has('second'));
+  const partsLeft = (): ReadonlySet<string> => new Set(left().map(({ part }) => part));
   const tries = places
-    .flatMap((place) => triesFrom(place))
+    .flatMap((place) => triesFrom(place, inShort ? nearTo(partsLeft()) : undefined))
     .sort((a, b) => a.minutes - b.minutes || a.from.acts.length - b.from.acts.length);
   const isEnough = (): boolean => lessonsOf(bites.found).length >= MOST;
   // Soonest first: what comes later than ten lessons is none of the ten shortest.
   let i = 0;
-  for (; i < tries.length; i++) {
+  for (; !inShort && i < tries.length; i++) {
     const [before, each] = [tries[i - 1], tries[i] as Try];
     if (before !== undefined && isLater(before, each) && isEnough()) break;
     tryOne(means, bites, each);
   }
   // For the hazards asked about that are left, first what has to do with their parts and tools.
-  const parts = new Set(left().map(({ part }) => part));
-  const isNear = ({ offer: { about, act } }: Try): boolean =>
-    (about !== null && parts.has(about)) || trusted(act).some((tool) => parts.has(tool));
+  const isNear = nearTo(partsLeft());
   const rest = tries.slice(i);
-  for (const each of [...rest.filter(isNear), ...rest.filter((other) => !isNear(other))]) {
+  for (const each of [...rest.filter(({ offer }) => isNear(offer)), ...rest.filter(({ offer }) => !isNear(offer))]) {
     if (left().length === 0) return bites.found;
     tryOne(means, bites, each);
   }

@@ -22,7 +22,7 @@ import { vary } from './vary.ts';
 import { type Group, readWritten, rowsAt, writeYaml } from './written.ts';
 
 /** Bounds of the short proof: acts looked at and routes walked. */
-const SHORT = { most: 1500, tries: 10 };
+const SHORT = { most: 1500, tries: 10, inShort: true };
 
 const head = ({ id }: Base, seed: number, number: number): string =>
   `Drawn and proved by loose-tie generate from ${id}, seed ${seed}, number ${number}.\nAn invention: no real place, road, person or company. Training aid only.`;
