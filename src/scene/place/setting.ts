@@ -2,7 +2,7 @@
  * What stands about the line in each setting that a scenario may name: what grows, what is paved, whose walls are behind. A
  * backdrop: nothing of it is a part, hides a part or can be pointed at, so it keeps off parts, houses and standing points.
  */
-import type { Setting } from '../../engine/scenario/types.ts';
+import type { Site } from '../../engine/world/types.ts';
 import { house } from '../hardware/buildings.ts';
 import { car } from '../hardware/car.ts';
 import type { Builder, PartSpec, Point } from '../hardware/types.ts';
@@ -13,6 +13,8 @@ import { drives, road } from './lie.ts';
 import { shop } from './shop.ts';
 import { stall } from './stall.ts';
 import { shed, wireFence } from './works.ts';
+
+type Setting = NonNullable<Site['setting']>;
 
 /** A plant: place, and how many times its usual size. */
 export type Spot = readonly [x: number, y: number, size: number];
