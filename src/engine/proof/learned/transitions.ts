@@ -18,6 +18,7 @@ import { settle } from '../../circuit/settle.ts';
 import type { Reach } from '../../hazards/types.ts';
 import { trainee } from '../../world/edit.ts';
 import type { World } from '../../world/types.ts';
+import { Book, kept } from './books.ts';
 import { EffectBook, type Effects } from './effects.ts';
 import { at, Group, type MemberName, memberNames, type Place } from './members.ts';
 import { type Manner, type Run, recorded } from './recording.ts';
@@ -69,36 +70,12 @@ const nothingWhole: ReadonlySet<MemberName> = new Set();
 const isReducedAt = memberNames.map(isReduced);
 const isByMinuteAt = memberNames.map((name) => byMinute.has(name));
 
-/** Finds the thing by its key, or makes it. */
-function kept<K, T>(map: Map<K, T>, key: K, make: () => T): T {
-  const known = map.get(key);
-  if (known !== undefined) return known;
-  const made = make();
-  map.set(key, made);
-  return made;
-}
-
-/** Things numbered by their text. */
-class Book<T> {
-  readonly things: T[] = [];
-  private readonly numbers = new Map<string, number>();
-
-  numberOf(thing: T): number {
-    const text = JSON.stringify(thing);
-    const known = this.numbers.get(text);
-    if (known !== undefined) return known;
-    this.numbers.set(text, this.things.length);
-    this.things.push(thing);
-    return this.things.length - 1;
-  }
-}
-
 /** What came of a step. */
 export interface Taken {
   /** -1: the act is impossible. */
   minutes: number;
   /** By reach: what it met. */
-  judged: readonly Judged[];
+  readonly judged: Judged[];
   reach: readonly number[];
 }
 
@@ -118,9 +95,10 @@ export class Transitions {
   private readonly judgements = new Book<Judged>();
   private readonly begins: Trie<number>[] = [];
   private readonly applies: Trie<Applied>[] = [];
-  private readonly passes = new Map<number, Trie<Effects>>();
+  /** By minutes. */
+  private readonly passes: Trie<Effects>[] = [];
   private readonly settles = new Trie<Effects>();
-  private readonly flashes = new Map<number, Trie<Effects>>();
+  private readonly flashes: Trie<Effects>[] = [];
   private readonly judges: Trie<number>[] = [];
   private readonly notices = new Trie<Effects>();
   private readonly offers = new Map<ActName, Trie<readonly number[]>>();
@@ -234,7 +212,8 @@ export class Transitions {
   }
 
   private passing(minutes: number): Effects {
-    const trie = kept(this.passes, minutes, () => new Trie<Effects>());
+    const trie = this.passes[minutes] ?? new Trie<Effects>();
+    this.passes[minutes] = trie;
     return (
       trie.find(this.passed) ??
       this.learn(trie, this.passed, nothingWhole, (world, run) =>
@@ -271,7 +250,8 @@ export class Transitions {
   }
 
   private flashing(tuple: Tuple, minutes: number): Effects {
-    const trie = kept(this.flashes, minutes, () => new Trie<Effects>());
+    const trie = this.flashes[minutes] ?? new Trie<Effects>();
+    this.flashes[minutes] = trie;
     return (
       trie.find(tuple) ??
       this.learn(trie, tuple, wholeParts, (world, run) =>
@@ -324,10 +304,10 @@ export class Transitions {
     taken.minutes = minutes;
     if (minutes < 0) return false;
     const { passed, pair } = this;
-    passed.set(from);
+    copy(from, passed, 0);
     if (minutes > 0) put(passed, this.passing(minutes));
     const { effects, reach } = this.applying(act, minutes);
-    to.set(passed);
+    copy(passed, to, 0);
     put(to, effects);
     put(to, this.settling(to));
     const flashed = this.flashing(to, minutes);
@@ -336,13 +316,17 @@ export class Transitions {
       put(to, this.settling(to));
     }
     taken.reach = reach;
+    taken.judged.length = 0;
     let strikes = false;
     if (reach.length > 0) {
-      pair.set(passed);
-      pair.set(to, SIZE);
-      taken.judged = reach.map((each) => this.judgements.things[this.judging(each)] as Judged);
-      strikes = taken.judged.some((each) => each.strikes);
-    } else taken.judged = [];
+      copy(passed, pair, 0);
+      copy(to, pair, SIZE);
+      for (const each of reach) {
+        const judged = this.judgements.things[this.judging(each)] as Judged;
+        taken.judged.push(judged);
+        strikes ||= judged.strikes;
+      }
+    }
     // What is perceived keeps no minute (reduced.ts), so nothing more hangs on how the clock got here.
     for (let slot = SIZE - 1; slot >= 0; slot--) {
       if (slot !== at.knowledge) this.reduceAfter(from, to, slot, minutes);
@@ -359,6 +343,11 @@ export class Transitions {
   private reduceAfter(from: Tuple, to: Tuple, slot: number, minutes: number): void {
     if (isReducedAt[slot] && (to[slot] !== from[slot] || (minutes > 0 && isByMinuteAt[slot]))) this.reduce(to, slot);
   }
+}
+
+/** Copies a tuple; for so few numbers a loop is quickest. */
+function copy(from: Tuple, to: Tuple, at: number): void {
+  for (let i = 0; i < SIZE; i++) to[at + i] = from[i] as number;
 }
 
 /** Writes effects to a tuple. */
