@@ -75,8 +75,8 @@ describe('a report', () => {
       '50 A',
       '2 s',
       '2.01 s',
-      '−0.01 s',
-      '0.201 sbecause: read off a small curve',
+      '−0.5 %',
+      '10 %because: read off a small curve',
       'a printed table (published value)',
     ]);
   });
