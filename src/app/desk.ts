@@ -185,6 +185,11 @@ export const createDesk = (parts: DeskParts): Desk => {
     return play(offered, log.seed, log);
   };
 
+  const leave = (): void => {
+    parts.judge.leave();
+    playing.value = null;
+  };
+
   return {
     library: library.offered,
     settings,
@@ -221,7 +226,9 @@ export const createDesk = (parts: DeskParts): Desk => {
     },
     backToScored: () => {
       problem.value = null;
+      // What a proof showed was opened beside no drill.
       if (scored !== null) playLog(scored);
+      else leave();
     },
     forget: () => {
       running.value = null;
@@ -271,9 +278,6 @@ export const createDesk = (parts: DeskParts): Desk => {
       const offered = log && offeredOf(log);
       if (offered) play(offered, parts.seed());
     },
-    leave: () => {
-      parts.judge.leave();
-      playing.value = null;
-    },
+    leave,
   };
 };

@@ -174,6 +174,7 @@ export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; 
           </button>
         </header>
         <Caution />
+        {proving.is === 'done' && <Done proving={proving} see={(acts) => desk.openMoment(proving.offered, acts)} />}
         {proving.is === 'running' ? (
           <Running proving={proving} prover={prover} />
         ) : (
@@ -190,7 +191,6 @@ export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; 
             The proof did not run: {proving.why}
           </p>
         )}
-        {proving.is === 'done' && <Done proving={proving} see={(acts) => desk.openMoment(proving.offered, acts)} />}
       </div>
     </main>
   );
