@@ -59,6 +59,12 @@ export function datedFor(draw: Draw, tool: Group, fault: string, day: string): G
   return { ...tool, tested: monthsBefore(day, testMonths + draw.whole(1, 6)) };
 }
 
+/** Whether its test lies further back than its kind allows; days of one form compare as text. */
+function isPast({ kind, tested }: Group, day: string): boolean {
+  const { testMonths } = toolKind(String(kind));
+  return testMonths !== undefined && tested !== undefined && String(tested) < monthsBefore(day, testMonths);
+}
+
 export function varyTools(draw: Draw, written: Group, { toolsLess, toolsMore }: Bounds): Group {
   const tools = rowsAt(written, 'tools');
   const day = String(groupAt(written, 'call').date);
@@ -71,7 +77,11 @@ export function varyTools(draw: Draw, written: Group, { toolsLess, toolsMore }: 
   const pack = isPacked ? [...lift, ...work.filter(({ id, kind }) => id === 'ground-8' || !has(kind))] : [];
   const open = beside.filter(({ kind }) => kind === 'stick' || !has(kind));
   const more = [...pack, ...draw.some(open, draw.whole(0, toolsMore))].map((tool) => carried(draw, tool, day));
-  return { ...written, tools: [...tools.filter(({ id }) => !gone.has(id)), ...more] };
+  // A tool past its test was the base's fault; here faults are laid anew.
+  const own = tools
+    .filter(({ id }) => !gone.has(id))
+    .map((tool) => (isPast(tool, day) ? carried(draw, tool, day) : tool));
+  return { ...written, tools: [...own, ...more] };
 }
 
 /** When the second worker is there; the dispatcher says so by what the scene computes. */
