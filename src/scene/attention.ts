@@ -138,8 +138,8 @@ export class Attention {
     const foot: Vec3 = pole?.at ?? [0, 0, 0];
     const top: Vec3 = [foot[0], foot[1], foot[2] + (pole?.values.heightM ?? 8) + 0.4];
     const zoom = zooms[this.aid].far;
-    // A glass goes first to what hangs below the top; its field would hold nothing but wood at mid-height.
-    if (zoom > GLASSY) return { ...anglesTo(eye, [top[0], top[1], top[2] - BELOW_TOP]), zoom };
+    // Glass and lamp go first to what hangs below the top: field and beam would hold nothing but wood at mid-height.
+    if (zoom > GLASSY || this.aid === 'lamp') return { ...anglesTo(eye, [top[0], top[1], top[2] - BELOW_TOP]), zoom };
     return { ...arriving(eye, foot, top, fieldOf(this.aspect, 1)), zoom };
   }
 
@@ -200,13 +200,21 @@ export class Attention {
     home: () => this.go(this.arrival(), times.look),
   };
 
+  /** Which way the flashlight is held: where one points while one looks with the lamp. */
+  private spot(look: Look): Vec3 | null {
+    const { pointer, window, stage } = this;
+    if (this.aid !== 'lamp' || pointer === null) return null;
+    stage.face(look);
+    return stage.through((pointer.x / window.width) * 2 - 1, 1 - (pointer.y / window.height) * 2);
+  }
+
   private paint(look: Look): void {
     const { stage, snapshot, aid, hovered, pointer } = this;
     const { site } = snapshot.world;
     if (this.walk !== null) stage.stand(eyeOn(this.walk));
     const near = aid === 'lamp' ? nearestAlong(snapshot.world, stage.eye(), directionOf(look)) : undefined;
-    stage.draw(look, aid, near);
     const { width, height } = this.window;
+    stage.draw(look, aid, near, this.spot(look));
     this.layer.show({
       fog: Math.min(1, 160 / snapshot.world.site.visibilityM),
       lamp: aid === 'lamp',

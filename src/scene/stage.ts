@@ -52,8 +52,8 @@ export interface Stage {
   fit(width: number, height: number): void;
   /** Turns the camera without drawing, so that `through` and `project` answer for this look. */
   face(look: Look): void;
-  /** `near`: metres to what is looked at, to which the eye adapts when the lamp is on. */
-  draw(look: Look, aid: Aid, near?: number): void;
+  /** `near`: metres to what is looked at, to which the eye adapts when the lamp is on; `spot`: which way the flashlight is held. */
+  draw(look: Look, aid: Aid, near?: number, spot?: Vec3 | null): void;
   eye(): Vec3;
   /** Unit direction through a point of the window, both in −1 … 1. */
   through(x: number, y: number): Vec3;
@@ -141,6 +141,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     ...weather.lights,
     weather.lamp,
     weather.lamp.target,
+    weather.hand,
+    weather.hand.target,
     drawing.root,
     props.root,
     beyond,
@@ -178,6 +180,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     // Both with the lamp and without: each is another program of every material.
     for (const lit of [true, false]) {
       weather.lamp.visible = lit;
+      weather.hand.visible = lit;
       for (const mesh of oneOfEach(scene)) {
         renderer.compile(mesh, camera, scene);
         yield lit ? 0.94 : 0.96;
@@ -301,7 +304,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       camera.aspect = width / Math.max(1, tall);
     },
     face,
-    draw: (look, aid, near = 12) => {
+    draw: (look, aid, near = 12, spot = null) => {
       if (away) return;
       if (stale) {
         weather.reflect(renderer, scene);
@@ -309,11 +312,16 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       }
       face(look);
       const d = directionOf(look);
-      const { lamp } = weather;
+      const { lamp, hand } = weather;
       const lit = aid === 'lamp';
       lamp.visible = lit;
+      hand.visible = lit;
       lamp.intensity = lit ? (lamp.userData.candela as number) * Math.min(1, Math.max(0.05, near / 9)) ** 1.25 : 0;
+      hand.intensity = spot === null ? 0 : 1.6 * lamp.intensity;
       if (lit) {
+        // Held at the chest, a little to the right.
+        hand.position.set(eye.x + 0.2 * d[1], eye.y - 0.2 * d[0], eye.z - 0.3);
+        if (spot) hand.target.position.set(eye.x + spot[0] * 14, eye.y + spot[1] * 14, eye.z + spot[2] * 14);
         lamp.position.set(eye.x, eye.y, eye.z + 0.14);
         lamp.target.position.set(eye.x + d[0] * 10, eye.y + d[1] * 10, eye.z + d[2] * 10);
         renderer.shadowMap.needsUpdate = true;

@@ -25,6 +25,7 @@ const chosen: string[] = [];
 let stand = 'p2.road';
 let aid: Aid = 'eyes';
 let frames = 0;
+let brightness = 1;
 const view: SceneView = {
   snapshot: () => snapshotAt(world, stand),
   onChoose: (part) => chosen.push(part),
@@ -32,7 +33,9 @@ const view: SceneView = {
   onTurn: () => undefined,
   aid: () => aid,
   reducedMotion: true,
-  brightness: 1,
+  get brightness() {
+    return brightness;
+  },
 };
 
 /** Until the picture stands in place of its progress. */
@@ -181,6 +184,59 @@ describe('the mounted picture', () => {
     const bare = column(await photograph(host), 0.5);
     await goTo('p2.butt', 'lamp', 'p2.pole');
     expect(column(await photograph(host), 0.5)).toBeGreaterThan(bare + 8);
+  });
+
+  it('has a flashlight that goes where one points while the headlamp stays with the look', async () => {
+    await goTo('p2.road', 'lamp', 'p2.pole');
+    const bare = column(await photograph(host), 0.5);
+    const top = [...host.querySelectorAll('canvas')].at(-1) as HTMLCanvasElement;
+    const point = async (clientX: number, clientY: number): Promise<void> => {
+      top.dispatchEvent(new MouseEvent('mousemove', { clientX, clientY, bubbles: true, view: window }));
+      await wait(150);
+      await settled();
+    };
+    await point(400, 225);
+    const lit = column(await photograph(host), 0.5);
+    await point(40, 40);
+    const away = column(await photograph(host), 0.5);
+    expect(lit).toBeGreaterThan(bare + 5);
+    expect(Math.abs(away - bare)).toBeLessThan(3);
+  });
+
+  it('follows its host to a portrait phone and back', async () => {
+    await goTo('p2.road');
+    const sizes = (): readonly (readonly [number, number])[] =>
+      [...host.querySelectorAll('canvas')].map((c) => [c.clientWidth, c.clientHeight]);
+    host.style.width = '390px';
+    host.style.height = '600px';
+    await wait(300);
+    await settled();
+    const tall = await photograph(host);
+    expect(sizes()).toEqual([
+      [390, 600],
+      [390, 600],
+    ]);
+    expect(spread(tall)).toBeGreaterThan(6);
+    expect(tall.width / tall.height).toBeCloseTo(390 / 600, 1);
+    host.style.width = '800px';
+    host.style.height = '450px';
+    await wait(300);
+    await settled();
+    expect(sizes()[0]).toEqual([800, 450]);
+  });
+
+  it('is brighter at a brighter setting, darker at a darker one', async () => {
+    await goTo('p2.road');
+    const at = async (setting: number): Promise<number> => {
+      brightness = setting;
+      scene.update(view.snapshot());
+      await settled();
+      return column(await photograph(host), 0.2);
+    };
+    const [dim, usual, bright] = [await at(0.5), await at(1), await at(2)];
+    brightness = 1;
+    expect(usual).toBeGreaterThan(dim + 8);
+    expect(bright).toBeGreaterThan(usual + 8);
   });
 
   it('is photographed small and no nearer than the bare eye comes, and then shows what it showed', async () => {

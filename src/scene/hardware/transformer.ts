@@ -3,7 +3,8 @@
  * pole at the upper hanger's bolt; the tank stands off along `side`, low-voltage bushings on its far side: seen from
  * there, X3 left, X2 middle, X1 right (additive polarity). Variants: `two-bushing` (two on the lid), `unit` (of a bank: two
  * low-voltage bushings). Text: rating stencilled on the wall. States: `whole`, `no-strap` (ground strap from X2 to the tank
- * missing), `bulged` (wall and lid blown out), `lid-lifted` (band off, lid raised on one side). Size: tank, kVA.
+ * missing), `bulged` (wall and lid blown out), `lid-lifted` (band off, lid raised on one side), `half-volts` (voltage switch down).
+ * Size: tank, kVA.
  */
 import { BoxGeometry, type BufferGeometry, CylinderGeometry, LatheGeometry, Matrix4, Vector2 } from 'three';
 import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
@@ -181,9 +182,19 @@ const blownOut = (g: BufferGeometry, size: TankSize): BufferGeometry => {
   return mergeGeometries([g, fine]) ?? fine;
 };
 
+/** Dual-voltage switch under the plate: a round base with two marks, its pointer up at the one or down at the other. */
+const voltageSwitch = (a: Assembly, size: TankSize, half: boolean): void => {
+  const x = size.diameter / 2;
+  const z = size.height - 0.58;
+  a.add('bronze', rod([x - 0.004, 0, z], [x + 0.014, 0, z], 0.034, 18));
+  for (const up of [0.045, -0.045]) a.add('black', block([x + 0.003, 0, z + up], [0.004, 0.012, 0.012], 0));
+  const tip = half ? -0.042 : 0.042;
+  a.add('white', bar([x + 0.018, 0, z - tip * 0.3], [x + 0.018, 0, z + tip], 0.016, 0.006, [1, 0, 0]));
+};
+
 export const transformer = builder({
   kind: 'transformer',
-  states: ['whole', 'no-strap', 'bulged', 'lid-lifted'],
+  states: ['whole', 'no-strap', 'bulged', 'lid-lifted', 'half-volts'],
   variants: ['usual', 'two-bushing', 'unit'],
   size: { diameter: 0.45, height: 0.85, kva: 25 },
   build: (a, size, part) => {
@@ -200,6 +211,7 @@ export const transformer = builder({
       } else highSide(a, size, 0, 'h1');
       lowSide(a, size, part.state !== 'no-strap', part.variant === 'unit' ? ['x2', 'x1'] : ['x3', 'x2', 'x1']);
       wall(a, size, size.kva, part.text);
+      voltageSwitch(a, size, part.state === 'half-volts');
       a.name('tankTop', [0, 0, size.height]);
       a.name('tankBottom', [0, 0, 0]);
     });

@@ -32,6 +32,8 @@ export interface Weather {
   readonly dome: Mesh;
   readonly lights: readonly (HemisphereLight | DirectionalLight)[];
   readonly lamp: SpotLight;
+  /** The flashlight in the hand: a narrow spot that goes where one points while the headlamp follows the look. */
+  readonly hand: SpotLight;
   /** Takes light and air from the site; returns the environment to be reflected, or null if nothing changed. */
   follow(site: Site, brightness: number): boolean;
   /** How strong a lit window of some 60 lx shows against this sky, and the strength of the fog, 0 to 1. */
@@ -111,6 +113,7 @@ export const weatherOf = (): Weather => {
   lamp.shadow.camera.far = 40;
   lamp.shadow.bias = -0.0012;
   lamp.shadow.normalBias = 0.012;
+  const hand = new SpotLight(0xf1f5ff, 0, 110, 0.07, 0.45, 1.7);
   let known = '';
   let steady = 1;
   let shine = { window: 1, fog: 1 };
@@ -120,6 +123,7 @@ export const weatherOf = (): Weather => {
     dome,
     lights: [sky, glow],
     lamp,
+    hand,
     follow: (site, brightness) => {
       const air = airOf(site);
       const key = `${air.rain} ${air.snow} ${site.light} ${site.skyLux} ${site.visibilityM} ${brightness}`;
@@ -185,6 +189,7 @@ export const weatherOf = (): Weather => {
       dome.geometry.dispose();
       material.dispose();
       lamp.dispose();
+      hand.dispose();
     },
   };
 };

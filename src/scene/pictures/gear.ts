@@ -56,10 +56,10 @@ const recloser: Picture = (part, around) => [
 
 const capacitor: Picture = (part, around) => [onFace(part, around, { kind: 'capacitor', variant: 'unit' }, 0.15)];
 
-/** The control box hangs at eye height, whatever the height of the tank. */
 /** Steps on the dial by the tap's name. */
 const tapSteps: Readonly<Record<string, number>> = { 'raise-8': 8, 'raise-16': 16, 'lower-8': -8, 'lower-16': -16 };
 
+/** The control box hangs at eye height, whatever the height of the tank. */
 const regulator: Picture = (part, around) => {
   const top = 0.42;
   const foot = part.at[2] + top + 0.14 - 1.2;

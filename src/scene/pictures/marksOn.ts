@@ -13,6 +13,9 @@ const azimuths: Readonly<Record<string, number>> = { road: -Math.PI / 2, field: 
 
 const sideOf = (fault: LaidFault): number => azimuths[fault.side] ?? Math.PI / 2;
 
+/** A mark laid on no side in particular is seen from any stand, so it lies on all four. */
+const allRound = [-Math.PI / 2, Math.PI / 2, 0, Math.PI];
+
 type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 
 /** Height under the roof where the lowest bolt of a pole-top pin sits. */
@@ -93,27 +96,30 @@ const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
       ? Math.max(0.0009, size * 3)
       : kind === 'burn'
         ? Math.max(0.008, size)
-        : widths(kind, size, extent);
+        : widths(kind, size, extent, fault.side === 'any');
   const count = shown.count ?? 1;
-  return Array.from(
-    { length: count },
-    (_, i): Mark => ({
-      kind,
-      azimuth: sideOf(fault) + (kind === 'crust' ? 0 : 0.25 * (i - (count - 1) / 2)),
-      z: 0,
-      share: Math.min(0.96 - extent / whole, (shown.share ?? 0.3) + 0.09 * i),
-      length: extent,
-      width: wide,
-      ...(on === undefined ? {} : { on }),
-      ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
-      seed: seedOf(fault.id) + i,
-    }),
+  const sides = fault.side === 'any' && kind !== 'crust' ? allRound : [sideOf(fault)];
+  return sides.flatMap((side, round) =>
+    Array.from(
+      { length: count },
+      (_, i): Mark => ({
+        kind,
+        azimuth: side + (kind === 'crust' ? 0 : 0.25 * (i - (count - 1) / 2)),
+        z: 0,
+        share: Math.min(0.96 - extent / whole, (shown.share ?? 0.3) + 0.09 * i),
+        length: extent,
+        width: wide,
+        ...(on === undefined ? {} : { on }),
+        ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
+        seed: seedOf(fault.id) + i + 7 * round,
+      }),
+    ),
   );
 };
 
-/** Width of a patch by its kind: what is chipped or holed is as wide as its sign, dirt goes round the body. */
-const widths = (kind: MarkKind, size: number, extent: number): number => {
-  if (kind === 'crust') return 0.3;
+/** Width of a patch by its kind: what is chipped or holed is as wide as its sign; dirt on no side in particular goes round the body. */
+const widths = (kind: MarkKind, size: number, extent: number, round: boolean): number => {
+  if (kind === 'crust') return round ? 0.3 : 0.12;
   if (kind === 'chip' || kind === 'hole') return Math.max(size, extent * 0.8);
   return Math.max(size, 0.35 * extent);
 };
@@ -122,5 +128,8 @@ const widths = (kind: MarkKind, size: number, extent: number): number => {
 export const marksOn = (part: Part, around: Around, data: PartData): readonly Mark[] =>
   part.faults.flatMap((fault) => {
     const of = marks[fault.kind];
-    return of === undefined ? usual(fault, data) : data.surface === null ? [] : [of(part, fault, around)];
+    if (of === undefined) return usual(fault, data);
+    if (data.surface === null) return [];
+    const sides = fault.side === 'any' ? (['road', 'field', 'source', 'load'] as const) : [fault.side];
+    return sides.map((side) => of(part, { ...fault, side }, around));
   });

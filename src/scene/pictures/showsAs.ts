@@ -45,7 +45,7 @@ const byCondition: Readonly<Record<string, Shown>> = {
   bulged: { states: ['bulged'] },
   'burn-track': { mark: 'burn' },
   burned: { states: ['burned'], mark: 'flash' },
-  'bushing-cracked': { mark: 'crack' },
+  'bushing-cracked': { mark: 'crack', share: 0.6 },
   chipped: { mark: 'chip' },
   'contacts-burned': { mark: 'flash', share: 0.8 },
   contaminated: { mark: 'crust' },
@@ -81,6 +81,7 @@ const byCondition: Readonly<Record<string, Shown>> = {
   'tie-broken': { states: ['one-leg'] },
   tracking: { mark: 'burn' },
   'water-stain': { mark: 'stain', share: 0.8 },
+  'wrong-tap': { states: ['half-volts'] },
   'woodpecker-holes': { mark: 'hole', share: 0.72, count: 2 },
 };
 
