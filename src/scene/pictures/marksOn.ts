@@ -21,6 +21,9 @@ type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 /** Height under the roof where the lowest bolt of a pole-top pin sits. */
 const PIN_FOOT = 0.46;
 
+/** Beyond this a crack would be drawn as a blot. */
+const WIDEST_CRACK = 0.005;
+
 // A course follows from fault and scenario alone, and grows slowly.
 const courses = new Map<string, readonly TrackStep[]>();
 
@@ -93,7 +96,7 @@ const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
   const extent = Math.min(whole * 0.6, sign.extent ?? 0.1);
   const wide =
     kind === 'crack'
-      ? Math.max(0.0009, size * 3)
+      ? Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3))
       : kind === 'burn'
         ? Math.max(0.008, size)
         : widths(kind, size, extent, fault.side === 'any');
