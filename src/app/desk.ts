@@ -7,6 +7,7 @@ import { appendEntry, newLog } from '../engine/acts/log.ts';
 import { logLimits, parseLog } from '../engine/acts/logForm.ts';
 import type { Act, Log } from '../engine/acts/types.ts';
 import { limits } from '../engine/scenario/limits.ts';
+import { usualWeights } from '../engine/score/weights.ts';
 import { build } from '../engine/world/build.ts';
 import type { World } from '../engine/world/types.ts';
 import { createPhotos, photosFrom, photosText } from '../screens/photos/createPhotos.ts';
@@ -15,6 +16,7 @@ import { settingsFrom } from '../screens/settings.ts';
 import type { Caption, Desk, Offered, Playing, SceneState, Settings, Way } from '../screens/types.ts';
 import type { Judge } from './judge.ts';
 import type { Kept } from './kept.ts';
+import type { KeptWeights } from './keptWeights.ts';
 import { type Library, offeredFrom } from './library.ts';
 import { SEED } from './prover.ts';
 import type { Shelf } from './shelf.ts';
@@ -23,6 +25,7 @@ export interface DeskParts {
   readonly library: Library;
   readonly kept: Kept;
   readonly shelf: Shelf;
+  readonly weights: KeptWeights;
   /** The drill on the screen; the desk alone writes it. */
   readonly playing: Signal<Playing | null>;
   readonly lessMotion: boolean;
@@ -142,7 +145,7 @@ export const createDesk = (parts: DeskParts): Desk => {
       return false;
     }
     const { drill } = created;
-    parts.judge.begin({ scenario, hash, seed, par, log: log ?? null });
+    parts.judge.begin({ scenario, hash, seed, par, log: log ?? null, weights: parts.weights.now.peek() });
     const askJudge = (): void => {
       const { stage, score } = drill.snapshot();
       if (stage === 'debrief' && score === null) parts.judge.ended(drill.replay(), (worked) => drill.judged(worked));
@@ -251,6 +254,17 @@ export const createDesk = (parts: DeskParts): Desk => {
     saveLog: () => {
       const log = playing.value?.snapshot.value.log ?? running.value;
       if (log !== null) parts.handOut(fileName(log), `${JSON.stringify(log, null, 1)}\n`);
+    },
+    weights: computed(() => {
+      const { name } = parts.weights.now.value;
+      return { name, isUsual: name === usualWeights.name };
+    }),
+    openWeights: async (file) => {
+      problem.value = await parts.weights.open(file);
+    },
+    usualWeights: () => {
+      problem.value = null;
+      parts.weights.backToUsual();
     },
     shelf: parts.shelf.offered,
     openScenario: async (file) => {

@@ -6,6 +6,7 @@ import type { Act, Log, Replay } from '../engine/acts/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
 import { score } from '../engine/score/score.ts';
 import type { Score } from '../engine/score/types.ts';
+import { usualWeights, type Weights } from '../engine/score/weights.ts';
 
 /** What a worker needs to play a drill from its first act. */
 export interface Beginning {
@@ -14,6 +15,7 @@ export interface Beginning {
   readonly seed: number;
   readonly log: Log | null;
   readonly par?: Log['par'];
+  readonly weights: Weights;
 }
 
 export type ToWorker = { readonly begin: Beginning } | { readonly act: Act };
@@ -49,6 +51,7 @@ export interface JudgeParts {
 export const createJudge = ({ worker, afterPaint }: JudgeParts): Judge => {
   let at: WorkerLike | null = null;
   let have: Score | null = null;
+  let weights = usualWeights;
   let waiting: ((by: Score | null) => void) | null = null;
 
   const settle = (by: Score | null): void => {
@@ -71,6 +74,7 @@ export const createJudge = ({ worker, afterPaint }: JudgeParts): Judge => {
     leave,
     begin: (beginning) => {
       leave();
+      weights = beginning.weights;
       at = worker();
       if (at === null) return;
       at.onmessage = ({ data }) => {
@@ -85,7 +89,7 @@ export const createJudge = ({ worker, afterPaint }: JudgeParts): Judge => {
       const here = (): void =>
         afterPaint(() => {
           if (waiting === mine) waiting = null;
-          tell(score(replay));
+          tell(score(replay, weights));
         });
       const mine = (by: Score | null): void => (by === null ? here() : tell(by));
       waiting = mine;

@@ -6,8 +6,8 @@ import type { Beginning, FromWorker, ToWorker } from './judge.ts';
 
 let drill: Drill | null = null;
 
-const begin = ({ scenario, hash, seed, log, par }: Beginning): void => {
-  const created = createDrill({ world: build(scenario, hash, seed), seed, par, log: log ?? undefined });
+const begin = ({ scenario, hash, seed, log, par, weights }: Beginning): void => {
+  const created = createDrill({ world: build(scenario, hash, seed), seed, par, log: log ?? undefined, weights });
   if (!created.ok) throw new Error(created.problem.words);
   drill = created.drill;
 };

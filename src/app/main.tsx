@@ -11,6 +11,7 @@ import { handOut } from './handOut.ts';
 import { afterPaint, createJudge } from './judge.ts';
 import { judgeWorker } from './judgeWorker.ts';
 import { browserStore, createKept, logKey } from './kept.ts';
+import { createKeptWeights } from './keptWeights.ts';
 import { builtIn } from './library.ts';
 import { createProver } from './prover.ts';
 import { proverWorker } from './proverWorker.ts';
@@ -26,6 +27,7 @@ const start = (root: HTMLElement): void => {
   const desk = createDesk({
     library: builtIn(),
     kept,
+    weights: createKeptWeights(kept),
     shelf,
     playing,
     lessMotion: matchMedia('(prefers-reduced-motion: reduce)').matches,

@@ -8,6 +8,7 @@ import { type ReplayProblem, replay } from '../engine/acts/replay.ts';
 import { stageOf } from '../engine/acts/stageOf.ts';
 import type { Log, OfferedAct } from '../engine/acts/types.ts';
 import { score } from '../engine/score/score.ts';
+import type { Weights } from '../engine/score/weights.ts';
 import { heardFrom } from '../engine/senses/heardFrom.ts';
 import { lookAt } from '../engine/senses/lookAt.ts';
 import { signsFrom } from '../engine/senses/signsFrom.ts';
@@ -22,6 +23,8 @@ export interface DrillParts {
   readonly world: World;
   readonly seed: number;
   readonly par?: Log['par'];
+  /** What it is judged by; the usual ones where none are given. */
+  readonly weights?: Weights;
   /** A log to go on with. */
   readonly log?: Log;
   /** True: an ended drill waits for `judged`, because working out a score takes seconds. */
@@ -59,9 +62,12 @@ export const createDrill = (parts: DrillParts): Created => {
   const heard = once((world) => (standOf(world) === '' ? [] : heardFrom(world, standOf(world))));
   const out = once(customersOut);
   const offers = once(possibleActs);
-  const actor = createActor(drillMachine({ act, stageOf, score: parts.judgedElsewhere ? null : score }), {
-    input: begun,
-  });
+  const actor = createActor(
+    drillMachine({ act, stageOf, score: parts.judgedElsewhere ? null : (replay) => score(replay, parts.weights) }),
+    {
+      input: begun,
+    },
+  );
 
   const shown = (stage: Stage, kept: Kept): Snapshot => ({
     stage,

@@ -5,6 +5,7 @@ import { Library } from './Library.tsx';
 import { Caution } from './parts/Caution.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
 import type { Desk, SidePage } from './types.ts';
+import { WeightsForm } from './WeightsForm.tsx';
 
 const KeptDrill = ({ desk }: { desk: Desk }) => {
   const kept = desk.keptDrill.value;
@@ -108,6 +109,10 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
         <section aria-labelledby="settings">
           <h2 id="settings">Settings</h2>
           <SettingsForm settings={desk.settings} />
+        </section>
+        <section aria-labelledby="weights">
+          <h2 id="weights">Judging</h2>
+          <WeightsForm desk={desk} />
         </section>
         <footer class="fine">
           Nothing leaves this device. Type: Courier Prime and Public Sans, both under the SIL Open Font Licence 1.1.

@@ -172,6 +172,11 @@ export interface Desk {
   forget(): void;
   openLog(file: File): Promise<void>;
   saveLog(): void;
+  /** By what weights drills are judged here. */
+  readonly weights: ReadonlySignal<{ readonly name: string; readonly isUsual: boolean }>;
+  /** An instructor's file of weights. */
+  openWeights(file: File): Promise<void>;
+  usualWeights(): void;
   /** Reads somebody's own scenario file; what is wrong with it comes back as lines. */
   openScenario(file: File): Promise<OpenedScenario>;
   /** A drill as it stands after acts, as practice that is not kept: to look at what a proof shows. */

@@ -4,6 +4,7 @@ import { createJudge, type FromWorker, type ToWorker, type WorkerLike } from '..
 import type { Replay } from '../../src/engine/acts/types.ts';
 import { score } from '../../src/engine/score/score.ts';
 import type { Score } from '../../src/engine/score/types.ts';
+import { usualWeights } from '../../src/engine/score/weights.ts';
 import { makeDesk } from './makeDesk.ts';
 import { quarryRoad } from './quarryRoad.ts';
 
@@ -17,7 +18,7 @@ const replay = ended();
 const worked = score(replay);
 const offered = quarryRoad.offered[0];
 if (!offered) throw new Error('no drill in the library');
-const beginning = { scenario: offered.scenario, hash: offered.hash, seed: 7, log: null };
+const beginning = { scenario: offered.scenario, hash: offered.hash, seed: 7, log: null, weights: usualWeights };
 
 const fake = () => {
   const sent: ToWorker[] = [];

@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import { createDesk } from '../../src/app/desk.ts';
 import { createJudge } from '../../src/app/judge.ts';
 import { createKept, type TextStore } from '../../src/app/kept.ts';
+import { createKeptWeights } from '../../src/app/keptWeights.ts';
 import type { Library } from '../../src/app/library.ts';
 import { createShelf, type Shelf } from '../../src/app/shelf.ts';
 import type { Caption, Desk, Offered, Playing, SceneState } from '../../src/screens/types.ts';
@@ -48,6 +49,7 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
     library,
     kept,
     shelf,
+    weights: createKeptWeights(kept),
     playing,
     lessMotion: true,
     narrow: () => false,

@@ -38,6 +38,7 @@ describe('the start sheet', () => {
       'Open a saved log',
       'Beside the drills',
       'Settings',
+      'Judging',
     ]);
   });
 
