@@ -11,6 +11,7 @@ import type { Part, World } from '../world/types.ts';
 import { lacking, type Mark, marginOf } from './light.ts';
 import { eyeAt, facesEye, seenOn } from './signsFrom.ts';
 import { isHidden } from './solids.ts';
+import { asItIs } from './surface.ts';
 import type { Aid, Look, Sign } from './types.ts';
 
 const tooMuch = { 'too dark': 'too dark', fog: 'too much fog', 'too small': 'too far' } as const;
@@ -26,7 +27,7 @@ const ordinary = (world: World, part: Part, feature: Feature): string => {
   if (live !== undefined && volts(world, part, live.between) >= live.minVolts) return live.words;
   const said = { ...part.words, ...part.state };
   const now = byState.find(({ when }) => Object.entries(when).every(([name, value]) => said[name] === value));
-  return now?.words ?? feature.healthy;
+  return asItIs(now?.words ?? feature.healthy, world.site);
 };
 
 const markOf = (feature: Feature): Mark => ({ size: feature.size, shape: 'patch', contrast: 0.5, reflectance: 0.3 });

@@ -9,6 +9,7 @@ import { aroundSigns } from './around.ts';
 import { heardSigns } from './heardFrom.ts';
 import { lacking, type Mark, marginOf } from './light.ts';
 import { isHidden, type Obstacles, obstaclesIn } from './solids.ts';
+import { asItIs } from './surface.ts';
 import type { Aid, Sign } from './types.ts';
 
 const normals: Readonly<Partial<Record<Side, Vec3>>> = {
@@ -64,7 +65,7 @@ const seenSign = (world: World, part: Part, fault: LaidFault, kind: SignKind, ey
     perceived: why === null,
     margin,
     why,
-    words: kind.words,
+    words: asItIs(kind.words, world.site),
     at: place,
   };
 };
