@@ -156,6 +156,8 @@ const make = () => {
         transparent: true,
         depthWrite: false,
         side: DoubleSide,
+        // One sheet each: drawn once, where twice would look every material's program up anew in every frame.
+        forceSinglePass: true,
       }),
     shingles: () => standard({ roughness: 0.95, map: shingles() }),
     bark: () => standard({ roughness: 1, map: bark() }),
@@ -172,6 +174,8 @@ const make = () => {
         polygonOffsetFactor: -2,
         polygonOffsetUnits: -2,
         side: DoubleSide,
+        // One sheet each: drawn once, where twice would look every material's program up anew in every frame.
+        forceSinglePass: true,
       }),
   });
 };
