@@ -38,7 +38,8 @@ import { horizonOf } from './place/horizon.ts';
 import { type Land, landOf } from './place/land.ts';
 import { mistOf } from './place/mist.ts';
 import { passingOn } from './place/passing.ts';
-import { type IsFree, placeOf, type Room } from './place/setting.ts';
+import { roomOf } from './place/room.ts';
+import { placeOf } from './place/setting.ts';
 
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
@@ -83,27 +84,6 @@ export const hasWebGl = (): boolean => {
 
 const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
   !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
-
-type Rectangle = readonly [x0: number, y0: number, x1: number, y1: number];
-
-const offAll =
-  (taken: readonly Rectangle[]): IsFree =>
-  (x0, y0, x1, y1) =>
-    !taken.some(([a, b, c, d]) => x0 < c && x1 > a && y0 < d && y1 > b);
-
-/** Houses with two metres about them, standing points with three, the truck; in sight: all before a house, twelve metres about. */
-const roomOf = (world: World, houses: readonly Box3[]): Room => {
-  const [truckX, truckY] = world.truck.at;
-  const taken: readonly Rectangle[] = [
-    ...houses.map(({ min, max }): Rectangle => [min.x - 2, min.y - 2, max.x + 2, max.y + 2]),
-    ...world.stands.map(({ feet: [x, y] }): Rectangle => [x - 3, y - 3, x + 3, y + 3]),
-    [truckX - 5, truckY - 4, truckX + 5, truckY + 4],
-  ];
-  const sights = houses.map(
-    ({ min, max }): Rectangle => [min.x - 12, Math.min(0, min.y), max.x + 12, Math.max(0, max.y)],
-  );
-  return { free: offAll(taken), clear: offAll([...taken, ...sights]) };
-};
 
 /** Makes the stage; `onRestore` is called when a lost context has come back. */
 export const stageOf = (world: World, onRestore: () => void): Stage => {
