@@ -59,7 +59,7 @@ function theirs(serialize: (world: World) => string): Count {
 }
 
 function ours(): Count {
-  const { states, transitions, runs } = exploreAll(new Transitions(start, met), kinds, OURS);
+  const { states, transitions, runs } = exploreAll(new Transitions(start, met), kinds, { states: OURS });
   const { rss } = process.memoryUsage();
   console.log(
     `${states} scenes, ${transitions} acts, ${runs} runs of the engine: ${((100 * (transitions - runs)) / transitions).toFixed(2)} % learned before; ${Math.round(rss / 1e6)} MB in all`,

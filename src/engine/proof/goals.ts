@@ -68,12 +68,13 @@ const told: readonly string[] = ['backfeed', 'public-danger', 'cause-found', 'st
 export const isLeft = (world: World, deadly: ReadonlySet<string>): boolean =>
   world.parts.some(({ faults }) => faults.some(({ id }) => deadly.has(id)));
 
+/** Whether the line is as it has to be for a call to count as restored. */
+export const isWhole = (world: World, deadly: ReadonlySet<string>): boolean =>
+  isCleared(world) && mustGo(world).every((id) => !deadly.has(id)) && unfed(world).length === 0;
+
 /** What keeps a World from counting as restored, apart from the closing out. */
 export const isRestored = (world: World, deadly: ReadonlySet<string>): boolean =>
-  mustGo(world).every((id) => !deadly.has(id)) &&
-  isCleared(world) &&
-  unfed(world).length === 0 &&
-  (!isLeft(world, deadly) || world.orders.reported.some((what) => told.includes(what)));
+  isWhole(world, deadly) && (!isLeft(world, deadly) || world.orders.reported.some((what) => told.includes(what)));
 
 /** Devices that stand otherwise than the crew found them, without a tag. */
 export const untagged = (start: World, world: World): readonly Part[] =>

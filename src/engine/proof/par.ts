@@ -1,7 +1,8 @@
 /**
  * Par: the route that the proof found for the call, its minutes and customer-minutes, and what no such route can fall
- * under. The bound adds what every route does one after the other: parking, the shortest survey, the repairs that may
- * not be missed, ending. A hand-over's route is nothing but that, so its par is exact.
+ * under: the higher of two bounds. One adds what every route does one after the other: parking, the shortest survey, the
+ * repairs that may not be missed, ending. A hand-over's route is nothing but that, so its par is exact. The other is the
+ * least minute at which any arrangement of the metal is whole (arrangements.ts), and ending.
  */
 import { minutesOf } from '../acts/act.ts';
 import type { Act } from '../acts/types.ts';
@@ -9,6 +10,7 @@ import { faultKind } from '../catalogue/faults.ts';
 import { repairKinds } from '../catalogue/repairs.ts';
 import type { World } from '../world/types.ts';
 import type { Route } from './achieve.ts';
+import type { Arrangements } from './arrangements.ts';
 import type { Blocked, Found, Surveyed } from './findRoute.ts';
 import { isRestored } from './goals.ts';
 import type { Means } from './peek.ts';
@@ -18,6 +20,7 @@ import type { Claim, Par, Priced } from './types.ts';
 import type { Stage } from './walkThrough.ts';
 
 interface Given {
+  readonly arranged: Arrangements | null;
   readonly means: Means;
   readonly start: World;
   readonly survey: Surveyed;
@@ -45,6 +48,12 @@ const repairMinutes = (start: World, deadly: ReadonlySet<string>): number =>
       return able.length === 0 ? sum : sum + Math.min(...able.map(({ minutes }) => minutes));
     }, 0);
 
+/** No drill restores the line sooner than the states explored do, or than they go. */
+const leastByStates = (arranged: Arrangements | null): number => {
+  const sooner = arranged && Math.min(arranged.wholeAt ?? Number.POSITIVE_INFINITY, arranged.minutes);
+  return sooner === null || sooner === Number.POSITIVE_INFINITY ? 0 : sooner + ending;
+};
+
 /** The findings named on the sheet, just before the first deed with hands or the briefing. */
 function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] {
   const quiet = new Set<Act['act']>([
@@ -71,7 +80,7 @@ function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] 
 const isCall = ({ act }: Deed): boolean => act.act === 'call-finding';
 
 /** The par of a start, restored where that is possible, else handed over. */
-export function parOf({ means, start, survey, found, handOver, deadly, tries }: Given): Par | null {
+export function parOf({ arranged, means, start, survey, found, handOver, deadly, tries }: Given): Par | null {
   const arriving = minutesOf(start, { act: 'park', at: 'clear' });
   if (found.route !== null) {
     const deeds = found.route.deeds.filter((deed) => !isCall(deed));
@@ -89,7 +98,7 @@ export function parOf({ means, start, survey, found, handOver, deadly, tries }: 
       return {
         ...call(priced(short.best.end)),
         end: 'restored',
-        atLeast: arriving + survey.minutes + repairMinutes(start, deadly) + ending,
+        atLeast: Math.max(arriving + survey.minutes + repairMinutes(start, deadly) + ending, leastByStates(arranged)),
         front: short.front.map(({ end }) => call(priced(end))),
       };
     }

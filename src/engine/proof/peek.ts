@@ -83,18 +83,24 @@ export class Means {
 
   private exposed(passed: World, settled: World, reach: readonly Reach[]): readonly Obstacle[] {
     if (reach.length === 0) return [];
-    const was = physicalKey(passed);
-    this.places.add(was);
-    return reach.flatMap((each) => {
-      const text = JSON.stringify(each);
-      const trie = this.exposures.get(text) ?? new Trie<readonly Obstacle[]>();
-      this.exposures.set(text, trie);
-      return this.same.learned(trie, passed, settled, (before, after) =>
-        this.step
-          .met(each, before, after)
-          .map(({ hazard, failed }): Obstacle => ({ is: 'exposed', id: hazard, failed })),
-      );
-    });
+    this.places.add(physicalKey(passed));
+    return reach.flatMap((each) => this.exposedBy(passed, settled, each));
+  }
+
+  private exposedBy(passed: World, settled: World, reach: Reach): readonly Obstacle[] {
+    const text = JSON.stringify(reach);
+    const trie = this.exposures.get(text) ?? new Trie<readonly Obstacle[]>();
+    this.exposures.set(text, trie);
+    return this.same.learned(trie, passed, settled, (before, after) =>
+      this.step
+        .met(reach, before, after)
+        .map(({ hazard, failed }): Obstacle => ({ is: 'exposed', id: hazard, failed })),
+    );
+  }
+
+  /** Hazards that a reach meets in the World as it is. */
+  meets(world: World, reach: Reach): readonly string[] {
+    return this.exposedBy(world, world, reach).map(({ id }) => id);
   }
 
   /** Looks at one act; the World after it even where something stands against it, the same World where it is impossible. */

@@ -1,14 +1,16 @@
 /**
  * The proof of a scenario: what a drill of it can come to, by the same `act` as the drill. It is made of certificates,
  * each of which can be checked apart: routes that `replay` runs (a safe end, par, traps), a survey explored exhaustively
- * (survey.ts), and an argument over all states about standing on the ground (stops.ts). The full product of parts, tools
- * and places is not enumerated; where something would need that, the claim says 'not finished' and how far it went.
+ * (survey.ts), arrangements of metal, truck and trainee explored as far as a bound lets (arrangements.ts), and an argument
+ * over all states about standing on the ground (stops.ts). The full product of parts, tools and places is not enumerated;
+ * where something would need that, the claim says 'not finished' and how far it went.
  * Chance is an adversary: along par, wherever a leak may flash over, it does, and stopping must still be safe.
  */
 import { act as plainAct } from '../acts/act.ts';
 import { engineVersion } from '../acts/version.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import type { World } from '../world/types.ts';
+import { arrangementsOf } from './arrangements.ts';
 import { chanceClaim } from './chance.ts';
 import { bitesClaims, controlClaims, findableClaims, informationClaim } from './claims.ts';
 import { arrive, type Found, handedOver, restored, surveyed } from './findRoute.ts';
@@ -38,6 +40,8 @@ export interface ProveOptions {
   readonly step?: Step;
   /** Acts looked at before searches give up. */
   readonly most?: number;
+  /** Runs of the engine from which arrangements of the scene are explored; 0: none are. */
+  readonly runs?: number;
   /** Routes walked in shortening par. */
   readonly tries?: number;
   /** Traps beyond those of the hazards claimed are not looked for, nor acts that have nothing to do with these. */
@@ -47,10 +51,12 @@ export interface ProveOptions {
 /** Acts looked at, and routes walked, unless the caller says otherwise. */
 const MOST = 25_000;
 const TRIES = 1500;
+const RUNS = 6000;
 
 /** Proves a World fresh from `build` with the seed. */
 export function prove(start: World, options: ProveOptions): Proof {
-  const { seed, now = () => 0, step = plainStep, most = MOST, tries = TRIES } = options;
+  const { seed, now = () => 0, step = plainStep, most = MOST, tries = TRIES, inShort = false } = options;
+  const { runs = inShort ? 0 : RUNS } = options;
   const began = now();
   const means = new Means(start, step, most);
   const say = (stage: Progress['stage']): void =>
@@ -71,13 +77,14 @@ export function prove(start: World, options: ProveOptions): Proof {
   const handOver = handedOver(means, survey.route, holdsSource);
   const found: Found = restored(means, survey.route, deadly);
   say('par');
-  const par = parOf({ means, start, survey, found, handOver, deadly, tries });
+  const arranged = runs > 0 ? arrangementsOf(means, start, deadly, runs) : null;
+  const par = parOf({ arranged, means, start, survey, found, handOver, deadly, tries });
   say('traps');
   const bites = bitesIn(
     means,
     scene,
     hazards.filter(({ causes: of }) => of.length > 0),
-    options.inShort,
+    inShort,
   );
   const traps = tell(start, step, bites);
   say('claims');
@@ -92,7 +99,7 @@ export function prove(start: World, options: ProveOptions): Proof {
     informationClaim(scene.world, causes, vantages),
     ...bitesClaims(start, laid, hazards, bites),
     ...controlClaims(worlds, causes),
-    stopsClaim(means, scene, worlds),
+    stopsClaim(means, scene, worlds, arranged),
     chanceClaim(means, start, par?.acts ?? []),
   ];
   return {
@@ -104,8 +111,8 @@ export function prove(start: World, options: ProveOptions): Proof {
     par,
     claims,
     traps,
-    states: means.states + survey.states,
-    transitions: means.transitions + survey.transitions,
+    states: means.states + survey.states + (arranged?.states ?? 0),
+    transitions: means.transitions + survey.transitions + (arranged?.transitions ?? 0),
     seconds: now() - began,
   };
 }

@@ -4,9 +4,9 @@
  * ground where nobody is in reach of anything, whatever the acts have made of the scene. Acts move no metal, and a lost
  * tie lets a conductor no farther than its length allows. So each ground stand is asked once with every bare metal alive
  * at twice the system's highest voltage (two sources out of step): nobody in reach then means nobody in any state. Where
- * no stand passes, the states that were really reached are asked.
+ * no stand passes, the states that were really reached are asked. Beside the argument stand the arrangements explored
+ * (arrangements.ts): one in which stopping hurts is a counterexample.
  */
-
 import { standing } from '../acts/presence.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import type { CircuitSolution, PointState } from '../circuit/types.ts';
@@ -15,6 +15,7 @@ import { drop } from '../hazards/drop.ts';
 import type { Moment } from '../hazards/moment.ts';
 import type { Reach } from '../hazards/types.ts';
 import type { Stand, World } from '../world/types.ts';
+import type { Arrangements } from './arrangements.ts';
 import type { Means } from './peek.ts';
 import { placedAt, standsOf, wayTo } from './places.ts';
 import type { Reached } from './traps.ts';
@@ -80,8 +81,40 @@ export const standingMeets = (means: Means, world: World, stand: Stand): readonl
 /** Mechanisms beside approach and drop that hang on what is switched. */
 const switched = ['step', 'contact', 'flash'] as const;
 
+/** How far the arrangements were explored, in words. */
+const explored = ({ end, states, minutes, isAll }: Arrangements): string =>
+  `${states} arrangements of metal, truck and trainee${isAll ? '' : ' with no grounds on'}, ${end === 'exhausted' ? 'all that there are' : `all under ${minutes} minutes among them`}`;
+
 /** Whether one can stop safely from everywhere. */
-export function stopsClaim(means: Means, scene: Reached, worlds: readonly World[]): Claim {
+export function stopsClaim(
+  means: Means,
+  scene: Reached,
+  worlds: readonly World[],
+  arranged: Arrangements | null,
+): Claim {
+  const argued = arguedClaim(means, scene, worlds);
+  if (arranged === null || argued.outcome === 'fails') return argued;
+  const { stuck, end, isAll } = arranged;
+  if (stuck === null) {
+    return {
+      ...argued,
+      outcome: end === 'exhausted' && isAll ? 'holds' : argued.outcome,
+      words: `${argued.words} Explored: ${explored(arranged)}; in each there is a place on the ground where stopping exposes nobody.`,
+    };
+  }
+  const found = `Explored: ${explored(arranged)}; in one of them stopping exposes somebody wherever it is done: ${stuck.hazards.join(', ')}.`;
+  return stuck.isReached
+    ? { id: 'stops', outcome: 'fails', words: found, acts: stuck.acts }
+    : {
+        id: 'stops',
+        outcome: 'not finished',
+        words: `${found} Whether a drill gets there with nobody struck was not found.`,
+        acts: [],
+      };
+}
+
+/** By the argument over all states, or the states really reached. */
+function arguedClaim(means: Means, scene: Reached, worlds: readonly World[]): Claim {
   const worst = groundAtWorst(scene.world);
   const ground = standsOf(scene.world).filter(({ aloft }) => aloft === null);
   const free = ground.filter(({ id }) => !worst.has(id));

@@ -1,10 +1,8 @@
 /** More defects planted and rules altered, the same proof twice, and a control that only seems to work. */
 import { describe, expect, it } from 'vitest';
 import { met } from '../../../src/engine/hazards/exposuresOf.ts';
-import type { Meeting } from '../../../src/engine/hazards/meeting.ts';
 import type { Step } from '../../../src/engine/proof/peek.ts';
-import type { World } from '../../../src/engine/world/types.ts';
-import { claim, disconnector, lay, proved } from './planted.ts';
+import { claim, disconnector, lay, proved, stuckOnceOpen } from './planted.ts';
 import { millLane } from './scenes.ts';
 
 it('a proof is the same again', () => {
@@ -41,21 +39,10 @@ describe('a planted defect is found and named:', () => {
   });
 
   it('a dead end: once a device is open, nobody on the ground is out of reach', () => {
-    const reached = ({ parts }: World): boolean =>
-      parts.some(({ id, state }) => id === 'p1.tap-cutout' && state.position === 'open');
-    const everywhere: Step['met'] = (reach, before, after) => {
-      const found = met(reach, before, after);
-      const [like] = met(
-        { ...reach, touches: [{ point: 'p1.tap-cutout/top', through: { stick: null, gloves: null } }] },
-        before,
-        after,
-      );
-      return reached(before) && like !== undefined
-        ? [...found, { ...like, hazard: 'approach:everywhere' } satisfies Meeting]
-        : found;
-    };
-    const proof = proved(millLane(), { met: everywhere });
-    expect(claim(proof, 'stops').outcome).not.toBe('holds');
+    const proof = proved(millLane(), { met: stuckOnceOpen });
+    const { outcome, acts } = claim(proof, 'stops');
+    expect(outcome).toBe('fails');
+    expect(acts.at(-1)).toMatchObject({ act: 'operate', part: 'p1.tap-cutout', operation: 'open' });
   });
 });
 

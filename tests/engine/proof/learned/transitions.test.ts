@@ -74,8 +74,10 @@ describe('an exhaustive search by learned transitions reaches what one by act re
     const start = act(millLane(disconnector), { act: 'acknowledge' }).world;
     const transitions = new Transitions(start, met);
     const worlds = new Set([hashOf(transitions.worldOf(transitions.start))]);
-    const { end, states, runs } = exploreAll(transitions, kinds, undefined, (_from, _act, to) => {
-      worlds.add(hashOf(transitions.worldOf(to)));
+    const { end, states, runs } = exploreAll(transitions, kinds, {
+      visit: (_from, _act, to) => {
+        worlds.add(hashOf(transitions.worldOf(to)));
+      },
     });
     expect(end).toBe('exhausted');
     expect(worlds.size).toBe(states);
