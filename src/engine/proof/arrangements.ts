@@ -118,7 +118,7 @@ function canBeDone({ step }: Means, start: World, acts: readonly Act[]): boolean
 /** Explores from a World fresh from `build`; `runs` bounds how often the engine is run for it. */
 export function arrangementsOf(means: Means, start: World, deadly: ReadonlySet<string>, runs: number): Arrangements {
   const call: Act = { act: 'acknowledge' };
-  const transitions = new Transitions(plainAct(start, call).world, null);
+  const transitions = new Transitions(plainAct(start, call).world, null, ['knowledge', 'paper']);
   let wholeAt: number | null = null;
   let stuck: Stuck | null = null;
   const { end, minutes, ...counts } = exploreAll(transitions, moving, {

@@ -4,7 +4,8 @@
  */
 import type { Act, ActName } from '../../acts/types.ts';
 import { States } from './states.ts';
-import { SIZE, type Taken, type Transitions, type Tuple } from './transitions.ts';
+import type { Taken, Transitions } from './transitions.ts';
+import { SIZE, type Tuple } from './tuples.ts';
 
 export interface Reachable {
   /** 'exhausted': these are all; 'stopped': a bound came first. */

@@ -8,10 +8,11 @@ import { possibleActs } from '../../../../src/engine/acts/possibleActs.ts';
 import type { ActName } from '../../../../src/engine/acts/types.ts';
 import { exposuresOf, met } from '../../../../src/engine/hazards/exposuresOf.ts';
 import { hashOf } from '../../../../src/engine/math/hash.ts';
+import type { Judge } from '../../../../src/engine/proof/learned/engineParts.ts';
 import { exploreAll } from '../../../../src/engine/proof/learned/exploreAll.ts';
 import { memberNames } from '../../../../src/engine/proof/learned/members.ts';
 import { calm, reduced } from '../../../../src/engine/proof/learned/reduced.ts';
-import { type Judge, Transitions } from '../../../../src/engine/proof/learned/transitions.ts';
+import { Transitions } from '../../../../src/engine/proof/learned/transitions.ts';
 import { trainee } from '../../../../src/engine/world/edit.ts';
 import type { World } from '../../../../src/engine/world/types.ts';
 import { disconnector } from '../planted.ts';
@@ -84,4 +85,23 @@ describe('an exhaustive search by learned transitions reaches what one by act re
     expect(worlds).toEqual(reachedByAct(start, kinds, transitions.timing));
     expect(runs).toBeGreaterThan(0);
   });
+});
+
+it('what is forgotten leaves the rest as it is', () => {
+  const start = act(millLane(disconnector), { act: 'acknowledge' }).world;
+  const [whole, less] = ([[], ['knowledge', 'paper']] as const).map((forgets) => {
+    const transitions = new Transitions(start, null, forgets);
+    const rests = new Set<string>();
+    const { end, states } = exploreAll(transitions, ['park', 'listen'], {
+      enter: (state) => {
+        const { knowledge: _, paper: __, ...rest } = transitions.worldOf(state);
+        rests.add(hashOf(rest));
+      },
+    });
+    expect(end).toBe('exhausted');
+    return { states, rests };
+  });
+  expect(less?.rests).toEqual(whole?.rests);
+  expect(less?.states).toBe(less?.rests.size);
+  expect(whole?.states).toBeGreaterThan(less?.states ?? 0);
 });

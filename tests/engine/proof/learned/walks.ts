@@ -5,8 +5,10 @@ import type { Act } from '../../../../src/engine/acts/types.ts';
 import { exposuresOf } from '../../../../src/engine/hazards/exposuresOf.ts';
 import { canonicalJson, hashOf } from '../../../../src/engine/math/hash.ts';
 import { nextInteger, seedFrom } from '../../../../src/engine/math/random.ts';
+import type { Judge } from '../../../../src/engine/proof/learned/engineParts.ts';
 import { calm, reduced } from '../../../../src/engine/proof/learned/reduced.ts';
-import { type Judge, SIZE, type Taken, Transitions } from '../../../../src/engine/proof/learned/transitions.ts';
+import { type Taken, Transitions } from '../../../../src/engine/proof/learned/transitions.ts';
+import { SIZE } from '../../../../src/engine/proof/learned/tuples.ts';
 import type { World } from '../../../../src/engine/world/types.ts';
 
 /** Paper is ignored by the proof; the ends would end the walk. */
