@@ -93,8 +93,9 @@ export function stopsClaim(
   arranged: Arrangements | null,
 ): Claim {
   const argued = arguedClaim(means, scene, worlds);
-  if (arranged === null || argued.outcome === 'fails') return argued;
+  if (arranged === null || argued.acts.length > 0) return argued;
   const { stuck, end, isAll } = arranged;
+  if (argued.outcome === 'fails' && !stuck?.isReached) return argued;
   if (stuck === null) {
     return {
       ...argued,

@@ -39,7 +39,7 @@ describe('a planted defect is found and named:', () => {
   });
 
   it('a dead end: once a device is open, nobody on the ground is out of reach', () => {
-    const proof = proved(millLane(), { met: stuckOnceOpen });
+    const proof = proved(millLane(), { met: stuckOnceOpen }, 4000);
     const { outcome, acts } = claim(proof, 'stops');
     expect(outcome).toBe('fails');
     expect(acts.at(-1)).toMatchObject({ act: 'operate', part: 'p1.tap-cutout', operation: 'open' });
