@@ -20,7 +20,7 @@ test.each([
   ['frost-hill-ice', 'ties-it-in-alive'],
 ])('the debrief of %s, %s, is two pages at most, whole and with its caution', async (scenario, name) => {
   const { page, complaints, close } = await openApp(browser);
-  await page.locator('input[type=file]').setInputFiles(log(scenario, name));
+  await page.getByLabel('Log file').setInputFiles(log(scenario, name));
   await page.locator('article.debrief').waitFor();
   const { pages, cut } = await printed(page, 'Letter');
   expect(cut).toEqual([]);
@@ -41,7 +41,7 @@ test('the job briefing is one sheet with what stands under each subject, lines t
   const held = whole.entries.findIndex(({ act }) => act.act === 'brief') + 1;
   const text = JSON.stringify({ ...whole, entries: whole.entries.slice(0, held) });
   await page
-    .locator('input[type=file]')
+    .getByLabel('Log file')
     .setInputFiles({ name: 'briefed.json', mimeType: 'application/json', buffer: Buffer.from(text) });
   await page.locator('#tab-briefing').click();
   await page.getByRole('button', { name: 'Print this sheet' }).click();
