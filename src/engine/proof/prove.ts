@@ -51,7 +51,7 @@ export interface ProveOptions {
 /** Acts looked at, and routes walked, unless the caller says otherwise. */
 const MOST = 25_000;
 const TRIES = 1500;
-const RUNS = 8000;
+const RUNS = 6000;
 
 /** Proves a World fresh from `build` with the seed. */
 export function prove(start: World, options: ProveOptions): Proof {
