@@ -1,9 +1,8 @@
 /** By what weights drills are judged here, and an instructor's file of others. */
-import { useRef } from 'preact/hooks';
+import { FileChoice } from './parts/FileChoice.tsx';
 import type { Desk } from './types.ts';
 
 export const WeightsForm = ({ desk }: { desk: Desk }) => {
-  const file = useRef<HTMLInputElement>(null);
   const { name, isUsual } = desk.weights.value;
   return (
     <>
@@ -15,23 +14,13 @@ export const WeightsForm = ({ desk }: { desk: Desk }) => {
           An instructor may change them by a file, within limits; no file makes a potentially fatal exposure pass.
         </span>
       </p>
-      <input
-        ref={file}
-        class="sr-only"
-        type="file"
-        tabIndex={-1}
-        accept=".json,application/json"
-        aria-label="File of weights"
-        onChange={(event) => {
-          const [first] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (first) void desk.openWeights(first);
-        }}
-      />
       <p class="buttons">
-        <button type="button" onClick={() => file.current?.click()}>
-          Choose a file of weights
-        </button>
+        <FileChoice
+          label="File of weights"
+          accept=".json,application/json"
+          words="Choose a file of weights"
+          onFile={(file) => void desk.openWeights(file)}
+        />
         {!isUsual && (
           <button type="button" onClick={() => desk.usualWeights()}>
             Back to the usual weights

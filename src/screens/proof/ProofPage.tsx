@@ -1,8 +1,9 @@
 /** The proof of a scenario, worked out here beside the page: what holds, what fails, what is not known, par, traps. */
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Act } from '../../engine/acts/types.ts';
 import type { Claim } from '../../engine/proof/types.ts';
 import { Caution } from '../parts/Caution.tsx';
+import { FileChoice } from '../parts/FileChoice.tsx';
 import type { Desk, Offered, Prover, Proving } from '../types.ts';
 
 const stages = ['survey', 'route', 'par', 'traps', 'claims'] as const;
@@ -115,7 +116,6 @@ const Choice = ({ offered, prover }: { offered: readonly Offered[]; prover: Prov
 
 /** Somebody's own file: read, its problems told with their lines, else proved. */
 const Own = ({ desk, prover }: { desk: Desk; prover: Prover }) => {
-  const file = useRef<HTMLInputElement>(null);
   const [problems, setProblems] = useState<readonly string[]>([]);
   const open = async (chosen: File): Promise<void> => {
     const read = await desk.openScenario(chosen);
@@ -126,22 +126,12 @@ const Own = ({ desk, prover }: { desk: Desk; prover: Prover }) => {
     <section aria-labelledby="own">
       <h2 id="own">A scenario of your own</h2>
       <p>A scenario file, written by hand or saved here, is read and proved. It stays on this device.</p>
-      <input
-        ref={file}
-        class="sr-only"
-        type="file"
-        tabIndex={-1}
+      <FileChoice
+        label="Scenario file"
         accept=".yaml,.yml"
-        aria-label="Scenario file"
-        onChange={(event) => {
-          const [first] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (first) void open(first);
-        }}
+        words="Choose a scenario file"
+        onFile={(file) => void open(file)}
       />
-      <button type="button" onClick={() => file.current?.click()}>
-        Choose a scenario file
-      </button>
       {problems.length > 0 && (
         <div class="problem" role="alert">
           <p>It cannot be read as a scenario:</p>
