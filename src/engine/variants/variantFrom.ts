@@ -1,5 +1,5 @@
 /**
- * One draw: the base varied (vary.ts), told anew (retell.ts), with faults laid (layFaults.ts), written, read again as any
+ * One draw: the base varied (vary.ts), told anew (retell.ts), with faults laid (layFaults.ts), written, read again like any
  * file, and thrown away if the scene is no good one: it does not parse, it is odd (odd.ts), its circuit has no solution,
  * its faults do no harm there, a claim of its short proof fails or it has no par, its end or its difficulty is not the one
  * asked for. A fault that is behind no hazard is left out where enough others are.
