@@ -1,7 +1,7 @@
 /** What a kind of component is: its circuit, metal, solids, features, states and what can be done to it. */
 import type { Complex } from '../math/complex.ts';
 import type { Vec3 } from '../math/vec3.ts';
-import type { PartView, Side, Source } from './types.ts';
+import type { PartView, Side, Source } from './commonTypes.ts';
 
 /** One branch of a kind's equivalent circuit, between terminals of the part ('earth' is the reference). */
 export type Branch =

@@ -1,5 +1,5 @@
 /** What a kind of fault or look-alike is: what it shows, does and is called, and what controls it. */
-import type { Mechanism, Severity, Source } from './types.ts';
+import type { Mechanism, Severity, Source } from './commonTypes.ts';
 
 /** A sign that can be perceived; sizes in metres. */
 export interface SignKind {

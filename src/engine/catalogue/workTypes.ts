@@ -1,5 +1,5 @@
 /** What kinds of control, tool, repair and job there are: all that is done about a fault. */
-import type { Level, Source } from './types.ts';
+import type { Level, Source } from './commonTypes.ts';
 
 /** The five subjects of a job briefing, 29 CFR 1910.269(c)(2). */
 export const briefingTopics = [
