@@ -6,6 +6,7 @@ import { fittingKinds } from './components/fittings.ts';
 import { groundingKinds } from './components/grounding.ts';
 import { guyKinds } from './components/guying.ts';
 import { insulatorKinds } from './components/insulators.ts';
+import { inverterKinds } from './components/inverter.ts';
 import { jointUseKinds } from './components/jointUse.ts';
 import { lineKinds } from './components/line.ts';
 import { lineGearKinds } from './components/lineGear.ts';
@@ -30,6 +31,7 @@ export const componentKinds: readonly ComponentKind[] = [
   ...armKinds,
   ...bankKinds,
   ...coupledLineKinds,
+  ...inverterKinds,
   ...ownPlantKinds,
   ...supplyKinds,
   ...guyKinds,

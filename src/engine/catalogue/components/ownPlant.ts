@@ -1,18 +1,12 @@
 /**
- * Customers' own plant beyond the plain engine set, and what stands between it and the line.
- * Inverter (photovoltaic or battery), across both legs: while the line or another set gives voltage it follows in step,
- * a constant negative conductance of its output. When that voltage is gone it trips within 2 s, or, islanding wrongly, it
- * holds its voltage as a source of its own, up to 1.2 times rated amperes, and trips when it cannot hold half of it or
- * when the line comes back against it (trip points, limit: standards/inverter.ts). While following it feeds a fault in
- * proportion to what voltage is left; the first cycle, ride-through and reactive power are left out.
+ * Customers' own sets beyond the plain engine set, and what stands between them and the line.
  * Governed set: subtransient source as the engine set, but its engine gives no more watts than its rating (volts then fall,
  * speed is left out), its field no more than three times rated amperes (with forcing, from memory), and it stalls below
  * half its volts (estimate). Transfer switch that takes the neutral along, interlocked main and inlet: common practice.
  */
-import { complex, scale } from '../../math/complex.ts';
 import { generatorRated, governorLimit } from '../../standards/generator.ts';
-import { inverterFault, islandTime, voltageTrip } from '../../standards/inverter.ts';
-import type { Branch, ComponentKind, PartView, Watch } from '../types.ts';
+import type { ComponentKind } from '../types.ts';
+import { breakerOf } from './breaker.ts';
 import { ownSetKinds } from './ownSet.ts';
 import { premisesKinds } from './premises.ts';
 import { isIn, joint, leakage, plain, shunt, valueIn } from './shared.ts';
@@ -23,161 +17,10 @@ const kindOf = (id: string): ComponentKind => {
   return kind;
 };
 
+/** Rated volts across both legs. */
 const LEGS = 240;
-/** Impedance of an inverter that holds its voltage, per unit: next to none (assumed). */
-const HOLDING = complex(0.01, 0.02);
 /** Seconds below half its volts until a set stalls (estimate). */
 const STALL = 5;
-
-const breaker = (
-  name: string,
-  from: string,
-  to: string,
-  rating: number,
-  opens: Readonly<Record<string, string>>,
-): Branch => ({
-  type: 'series',
-  name,
-  between: [from, to],
-  z: complex(2e-3, 3e-4),
-  protects: { curve: 'breaker', rating, opens },
-});
-
-const inverter = (id: string, name: string, healthy: string, stopped: string): ComponentKind => {
-  const volts = (part: PartView): number => valueIn(kind, part, 'volts');
-  const watches = (part: PartView): readonly Watch[] => {
-    const low = (name: string, seconds: number, becomes: Watch['becomes']): Watch => ({
-      name,
-      between: ['w1', 'w2'],
-      below: volts(part) / 2,
-      seconds,
-      becomes,
-    });
-    if (isIn(part, 'run', 'following')) {
-      return [low('line-lost', islandTime, { run: isIn(part, 'islanding', 'holds') ? 'holding' : 'tripped' })];
-    }
-    if (!isIn(part, 'run', 'holding')) return [];
-    return [
-      low('overloaded', voltageTrip(0.5), { run: 'tripped' }),
-      {
-        name: 'line-back',
-        between: ['w1', 'w2'],
-        group: 'system',
-        above: volts(part) / 2,
-        seconds: voltageTrip(0.5),
-        becomes: { run: 'tripped' },
-      },
-    ];
-  };
-  const kind: ComponentKind = {
-    ...plain,
-    id,
-    name,
-    terminals: ['w1', 'w2', 'bus1', 'bus2'],
-    nets: { w1: '$id.w1', w2: '$id.w2', bus1: 'b1', bus2: 'b2' },
-    states: {
-      run: ['following', 'holding', 'tripped', 'stopped'],
-      breaker: ['closed', 'open'],
-      islanding: ['trips', 'holds'],
-    },
-    values: {
-      va: { default: 7600, dimension: 'apparentPower', doc: 'Rating of its inverter' },
-      output: { default: 0.6, dimension: 'ratio', doc: 'Output now, of its rating' },
-      volts: { default: LEGS, dimension: 'voltage', doc: 'Rated volts across both legs' },
-      ratingA: { default: 40, dimension: 'current', doc: 'Rating of its breaker in the panel' },
-    },
-    branches: (part) => {
-      const rating = valueIn(kind, part, 'va');
-      const base = (volts(part) * volts(part)) / rating;
-      const amps = valueIn(kind, part, 'ratingA');
-      return [
-        ...(isIn(part, 'run', 'following')
-          ? [shunt('output', 'w1', 'w2', complex(-valueIn(kind, part, 'output') / base))]
-          : []),
-        ...(isIn(part, 'run', 'holding')
-          ? [
-              {
-                type: 'source' as const,
-                name: 'inverter',
-                between: ['w1', 'w2'] as const,
-                emf: complex(volts(part)),
-                z: scale(HOLDING, base),
-                group: part.id,
-                limit: { amperes: inverterFault({ rating, volts: volts(part) }) },
-              },
-            ]
-          : []),
-        ...(isIn(part, 'breaker', 'closed')
-          ? [
-              breaker('breaker-1', 'w1', 'bus1', amps, { breaker: 'open' }),
-              breaker('breaker-2', 'w2', 'bus2', amps, { breaker: 'open' }),
-            ]
-          : []),
-        shunt('filter', 'w1', 'w2', leakage(5e-6, 1e6)),
-        shunt('stray-1', 'w1', 'earth', leakage(1e-9, 1e8)),
-        shunt('stray-2', 'w2', 'earth', leakage(1e-9, 1e8)),
-      ];
-    },
-    watches,
-    solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.25, 0.1, 0.35] }],
-    features: [
-      {
-        id: 'display',
-        healthy,
-        size: 0.012,
-        offset: [0, 0, 0],
-        side: 'any',
-        byState: [
-          { when: { run: 'tripped' }, words: stopped },
-          { when: { run: 'stopped' }, words: stopped },
-        ],
-      },
-    ],
-    conditions: ['sound', 'tripped', 'backfed', 'live-by-backfeed', 'feeding-panel'],
-    trueWhen: [{ condition: 'tripped', when: { run: 'tripped' } }],
-    othersMay: [
-      { when: { run: 'stopped' }, becomes: { run: 'following' }, unless: [], who: 'the owner starts the plant again' },
-      {
-        when: { breaker: 'open' },
-        becomes: { breaker: 'closed' },
-        unless: [],
-        who: 'the owner closes its breaker again',
-      },
-    ],
-    operations: [
-      {
-        id: 'stop',
-        label: 'shut the plant down',
-        by: 'owner',
-        from: { run: ['following', 'holding', 'tripped'] },
-        to: { run: 'stopped' },
-        minutes: 2,
-        touches: [],
-      },
-      {
-        id: 'start',
-        label: 'start the plant',
-        by: 'owner',
-        from: { run: ['tripped', 'stopped'] },
-        to: { run: 'following' },
-        minutes: 2,
-        touches: [],
-      },
-      {
-        id: 'breaker-open',
-        label: 'open the breaker of the plant',
-        by: 'owner',
-        from: { breaker: ['closed'] },
-        to: { breaker: 'open' },
-        minutes: 1,
-        breaks: ['w1', 'bus1'],
-        touches: [],
-      },
-    ],
-    source: 'standards/inverter.ts',
-  };
-  return kind;
-};
 
 const base = kindOf('generator');
 
@@ -255,10 +98,10 @@ const interlock: ComponentKind = {
     const isOn = (which: string): boolean => isIn(part, 'position', which) || isIn(part, 'position', 'both');
     return [
       ...(isOn('main')
-        ? [breaker('pole-1', 'line1', 'bus1', RATING, opens), breaker('pole-2', 'line2', 'bus2', RATING, opens)]
+        ? [breakerOf(RATING, 'pole-1', 'line1', 'bus1', opens), breakerOf(RATING, 'pole-2', 'line2', 'bus2', opens)]
         : []),
       ...(isOn('inlet')
-        ? [breaker('inlet-1', 'g1', 'bus1', amps, opens), breaker('inlet-2', 'g2', 'bus2', amps, opens)]
+        ? [breakerOf(amps, 'inlet-1', 'g1', 'bus1', opens), breakerOf(amps, 'inlet-2', 'g2', 'bus2', opens)]
         : []),
       shunt('stray-1', 'bus1', 'earth', leakage(1e-9, 1e8)),
       shunt('stray-2', 'bus2', 'earth', leakage(1e-9, 1e8)),
@@ -317,20 +160,4 @@ const interlock: ComponentKind = {
   source: 'common practice',
 };
 
-export const ownPlantKinds = [
-  inverter(
-    'photovoltaic-plant',
-    'inverter on the wall',
-    'display: grey box under the roof edge, green lamp, figures changing',
-    'display: grey box under the roof edge, red lamp, no figures on it',
-  ),
-  inverter(
-    'battery-plant',
-    'battery cabinet',
-    'display: white cabinet by the panel, green lamp, figures changing',
-    'display: white cabinet by the panel, red lamp, no figures on it',
-  ),
-  governed,
-  neutralSwitch,
-  interlock,
-];
+export const ownPlantKinds = [governed, neutralSwitch, interlock];
