@@ -5,7 +5,8 @@
 import type { MountScene, SceneHandle, SceneView } from '../drill/sceneTypes.ts';
 import type { Snapshot } from '../drill/types.ts';
 import { Attention } from './attention.ts';
-import { hasWebGl, stageOf } from './stage.ts';
+import { hasWebGl } from './renderer.ts';
+import { stageOf } from './stage.ts';
 
 const absent: SceneHandle = {
   update: () => undefined,

@@ -2,44 +2,27 @@
  * The world below: renderer, camera, light, land, hardware. Draws one still when asked; knows nothing of time or input. It is made
  * ready a few milliseconds at a time, so that input stays alive meanwhile; until then there is nothing but sky.
  */
-import {
-  ACESFilmicToneMapping,
-  Box3,
-  Group,
-  PCFShadowMap,
-  PerspectiveCamera,
-  Scene,
-  SpotLight,
-  SRGBColorSpace,
-  Vector3,
-  WebGLRenderer,
-} from 'three';
+import { PerspectiveCamera, Scene, Vector3 } from 'three';
 import type { Vec3 } from '../engine/math/vec3.ts';
 import { eyeAt } from '../engine/senses/signsFrom.ts';
 import type { Aid } from '../engine/senses/types.ts';
 import type { World } from '../engine/world/types.ts';
-import type { PartData } from './hardware/types.ts';
 import { installAirlight } from './look/airlight.ts';
+import { beamsOf } from './look/beams.ts';
 import { swing } from './look/blowout.ts';
-import { halosOf } from './look/halo.ts';
-import { isSoftware, oneOfEach, plainFilters, texturesOf } from './look/quality.ts';
+import { isSoftware, plainFilters } from './look/quality.ts';
 import { type Air, airOf } from './look/sky.ts';
+import { streetLightIn } from './look/streetLight.ts';
 import { focal, glaze, ICE } from './look/thinWire.ts';
 import { directionOf, fieldOf, type Look } from './look/view.ts';
 import { weatherOf } from './look/weather.ts';
 import { materials } from './materials/materials.ts';
-import { painted, paintFor } from './materials/painting.ts';
 import { type Drawing, drawingOf } from './pictures/drawWorld.ts';
+import { joinedOf } from './pictures/joined.ts';
 import { type Props, propsOf } from './pictures/props.ts';
-import { backdropSteps } from './place/backdrop.ts';
-import { beyondSteps, releaseBeyond } from './place/beyond.ts';
-import { type Grown, grownIn } from './place/grown.ts';
-import { horizonOf } from './place/horizon.ts';
-import { type Land, landOf } from './place/land.ts';
-import { mistOf } from './place/mist.ts';
-import { passingOn } from './place/passing.ts';
-import { roomOf } from './place/room.ts';
-import { placeOf } from './place/setting.ts';
+import { readying } from './readying.ts';
+import { type Held, heldBy, rendererOn } from './renderer.ts';
+import { surroundingsOf } from './surroundings.ts';
 
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
@@ -66,156 +49,72 @@ export interface Stage {
   flash(strength: number): void;
   /** Moves the eye for the length of a walk; `follow` sets it down again. */
   stand(eye: Vec3): void;
-  /** What is held for drawing: counts, and bytes of textures with their mipmaps, shadow maps among them. */
-  held(): { readonly geometries: number; readonly textures: number; readonly textureBytes: number };
+  held(): Held;
   /** Whether pictures are computed on the processor, so that moving ones cost too much. */
   readonly software: boolean;
   lost(): boolean;
   dispose(): void;
 }
 
-/** Whether this browser gives a WebGL context at all. */
-export const hasWebGl = (): boolean => {
-  const probe = document.createElement('canvas');
-  const context = probe.getContext('webgl2');
-  context?.getExtension('WEBGL_lose_context')?.loseContext();
-  return context !== null;
-};
-
-const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
-  !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
-
 /** Makes the stage; `onRestore` is called when a lost context has come back. */
 export const stageOf = (world: World, onRestore: () => void): Stage => {
   installAirlight();
   const canvas = document.createElement('canvas');
-  const renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: 'high-performance' });
-  renderer.outputColorSpace = SRGBColorSpace;
-  renderer.toneMapping = ACESFilmicToneMapping;
-  renderer.toneMappingExposure = 1;
-  renderer.shadowMap.enabled = true;
-  renderer.shadowMap.type = PCFShadowMap;
-  renderer.shadowMap.autoUpdate = false;
-  // Asking after each shader whether it is sound would wait for it.
-  renderer.debug.checkShaderErrors = import.meta.env.DEV;
-
+  const renderer = rendererOn(canvas);
   const set = materials();
   const software = isSoftware(renderer);
   const scene = new Scene();
+  // What stands still is not looked through in every frame: who moves something carries it over.
+  scene.matrixWorldAutoUpdate = false;
   const weather = weatherOf();
   scene.fog = weather.fog;
-  const drawing = drawingOf(set, true);
+  const drawing = drawingOf(set);
   const props = propsOf(set);
-  let fresh = true;
-  let land: Land | null = null;
-  let grown: Grown | null = null;
-  const beyond = new Group();
-  const mist = mistOf();
-  const horizon = horizonOf();
-  const passing = passingOn(set);
-  const halos = halosOf(['windowLit', 'lampLit']);
+  const joined = joinedOf();
+  const around = surroundingsOf(set);
+  const shineDown = streetLightIn(scene);
+  const beams = beamsOf(weather.lamp, weather.hand);
   const camera = new PerspectiveCamera(50, 1.6, 0.06, 1200);
   camera.up.set(0, 0, 1);
-  scene.add(
-    weather.dome,
-    ...weather.lights,
-    weather.lamp,
-    weather.lamp.target,
-    weather.hand,
-    weather.hand.target,
-    drawing.root,
-    props.root,
-    beyond,
-    horizon.group,
-    passing.group,
-    mist.group,
-    halos.group,
-  );
+  const { dome, lights, lamp, hand } = weather;
+  scene.add(dome, ...lights, lamp, lamp.target, hand, hand.target, drawing.root, props.root, joined.root, around.root);
 
-  /** Everything that takes time, in steps: geometry, place, paint, upload, shaders. Yields the share done. */
-  const readying = function* (): Generator<number, void> {
-    const parts = drawing.steps(world);
-    for (let step = parts.next(); !step.done; step = parts.next()) yield 0.4 * step.value;
-    const houses = world.parts
-      .filter((part) => drawing.of(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
-      .map((part) => new Box3().setFromObject(drawing.of(part.id)[0] as never));
-    const place = placeOf(world.site.setting ?? 'farmland', roomOf(world, houses), world.site.light !== 'day');
-    land = landOf(set, place);
-    scene.add(land.group);
-    yield 0.42;
-    grown = grownIn(set, place, insideOf(houses), 9000);
-    scene.add(grown.group);
-    yield 0.46;
-    for (const _ of backdropSteps(place.standing, set, beyond)) yield 0.48;
-    for (const _ of beyondSteps(world, set, beyond)) yield 0.5;
-    while (!paintFor(4)) yield 0.5 + 0.35 * painted();
-    if (software) plainFilters(scene);
-    for (const texture of texturesOf(scene)) {
-      renderer.initTexture(texture);
-      yield 0.9;
-    }
-    weather.follow(world.site, 1);
-    weather.reflect(renderer, scene);
-    yield 0.93;
-    // Both with the lamp and without: each is another program of every material.
-    for (const lit of [true, false]) {
-      weather.lamp.visible = lit;
-      weather.hand.visible = lit;
-      for (const mesh of oneOfEach(scene)) {
-        renderer.compile(mesh, camera, scene);
-        yield lit ? 0.94 : 0.96;
-      }
-    }
-    let compiled = false;
-    renderer.compileAsync(scene, camera).then(
-      () => {
-        compiled = true;
-      },
-      // A context lost meanwhile is drawn when it has come back.
-      () => {
-        compiled = true;
-      },
-    );
-    while (!compiled) yield 0.97;
-  };
-  /** The streetlight that burns throws its light on the road; there is one at most. */
-  const shineDown = (): void => {
-    street?.removeFromParent();
-    street?.target.removeFromParent();
-    street = null;
-    drawing.root.traverse((o) => {
-      const data = o.userData as Partial<PartData>;
-      const at = data.points?.lamp;
-      if (street !== null || data.kind !== 'streetlight' || data.state !== 'lit' || !at) return;
-      street = new SpotLight(0xffc88a, 0, 30, 1.1, 0.9, 1.7);
-      street.position.set(at[0] + o.position.x, at[1] + o.position.y, at[2] + o.position.z);
-      street.target.position.copy(street.position).setZ(0);
-      scene.add(street, street.target);
-    });
-    if (street) (street as SpotLight).intensity = 26 * weather.shine().window;
-  };
-  let street: SpotLight | null = null;
-  let work: Generator<number, void> | null = readying();
-  let share = 0;
-  const soak = (now: World): void => {
-    const air = airOf(now.site);
-    land?.soak(set, now.site.wetness, air.snow, air.flooded, air.iced);
-    grown?.ice(air.iced);
-    glaze.value = air.iced ? ICE : 0;
-    swing(air.windMs, 0);
-    const { window: bright, fog } = weather.shine();
-    set.windowLit.emissiveIntensity = bright;
-    set.lampLit.emissiveIntensity = 2 * bright;
-    mist.colour(weather.fog.color, fog);
-    halos.shine(1.1 * bright, weather.fog.density);
-    stale = true;
-  };
-
+  let fresh = true;
   let eye = new Vector3();
   let height = 720;
   let moved = 0;
   let stale = true;
   let away = false;
+  let share = 0;
+  let latest = { world, stand: '' };
+  const groups = () => [...drawing.groups(), ...props.groups()];
+  let work: Generator<number, void> | null = readying({
+    renderer,
+    scene,
+    camera,
+    software,
+    weather,
+    build: function* () {
+      const parts = drawing.steps(world);
+      for (let step = parts.next(); !step.done; step = parts.next()) yield 0.8 * step.value;
+      for (const _ of around.steps(world, drawing.of)) yield 0.85;
+      for (const _ of props.steps(latest.world, latest.stand)) yield 0.9;
+      for (const _ of joined.steps(groups())) yield 0.95;
+      scene.updateMatrixWorld();
+    },
+  });
+
+  const castAnew = (): void => {
+    beams.stale();
+    weather.castAnew();
+  };
+  const soak = (now: World): void => {
+    const air = airOf(now.site);
+    around.soak(now.site, air, weather.shine(), weather.fog.color, weather.fog.density);
+    glaze.value = air.iced ? ICE : 0;
+    swing(air.windMs, 0);
+    stale = true;
+  };
   const lose = (event: Event): void => {
     event.preventDefault();
     away = true;
@@ -223,6 +122,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   const restore = (): void => {
     away = false;
     stale = true;
+    castAnew();
     onRestore();
   };
   canvas.addEventListener('webglcontextlost', lose);
@@ -260,6 +160,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       const at = new Vector3(...eyeAt(now, stand));
       const moved = !at.equals(eye);
       eye = at;
+      latest = { world: now, stand };
       if (work !== null) {
         if (weather.follow(now.site, brightness)) soak(now);
         return true;
@@ -269,11 +170,15 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       const light = weather.follow(now.site, brightness);
       if (light || fresh) soak(now);
       if (software && (parts || things || fresh)) plainFilters(scene);
+      if (parts || things || fresh) joined.follow(groups());
       if (parts || fresh) {
-        halos.follow(drawing.root);
-        shineDown();
+        around.glow(drawing.root);
+        shineDown(drawing.root, weather.shine().window);
       }
-      if (parts || things || light || fresh) renderer.shadowMap.needsUpdate = true;
+      if (parts || things || light || fresh) {
+        castAnew();
+        scene.updateMatrixWorld();
+      }
       fresh = false;
       return moved || parts || things || light;
     },
@@ -291,22 +196,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
         stale = false;
       }
       face(look);
-      const d = directionOf(look);
-      const { lamp, hand } = weather;
-      const lit = aid === 'lamp';
-      lamp.visible = lit;
-      hand.visible = lit;
-      lamp.intensity = lit ? (lamp.userData.candela as number) * Math.min(1, Math.max(0.05, near / 9)) ** 1.25 : 0;
-      hand.intensity = spot === null ? 0 : 1.6 * lamp.intensity;
-      if (lit) {
-        // Held at the chest, a little to the right.
-        hand.position.set(eye.x + 0.2 * d[1], eye.y - 0.2 * d[0], eye.z - 0.3);
-        if (spot) hand.target.position.set(eye.x + spot[0] * 14, eye.y + spot[1] * 14, eye.z + spot[2] * 14);
-        lamp.position.set(eye.x, eye.y, eye.z + 0.14);
-        lamp.target.position.set(eye.x + d[0] * 10, eye.y + d[1] * 10, eye.z + d[2] * 10);
-        renderer.shadowMap.needsUpdate = true;
-      }
-      halos.face(eye);
+      beams.point(eye, directionOf(look), aid === 'lamp', near, spot);
+      around.face(eye);
       renderer.render(scene, camera);
     },
     eye: () => [eye.x, eye.y, eye.z],
@@ -322,26 +213,14 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     },
     drift: (seconds, air, lit) => {
       moved += seconds;
-      mist.drift(seconds);
       swing(air.windMs, moved);
-      passing.step(seconds, air.traffic, lit);
+      if (around.drift(seconds, air, lit)) castAnew();
     },
     flash: (strength) => weather.flash(strength),
     stand: (at) => {
       eye = new Vector3(...at);
     },
-    held: () => {
-      const { geometries, textures } = renderer.info.memory;
-      const shadows = [weather.lamp, ...weather.lights].reduce((sum, light) => {
-        const map = 'shadow' in light ? light.shadow?.map : null;
-        return sum + (map ? map.width * map.height * 8 : 0);
-      }, 0);
-      const painted = texturesOf(scene).reduce((sum, { image }) => {
-        const { width = 0, height = 0 } = (image ?? {}) as { width?: number; height?: number };
-        return sum + width * height * 4 * (4 / 3);
-      }, 0);
-      return { geometries, textures, textureBytes: painted + shadows };
-    },
+    held: () => heldBy(renderer, scene, [lamp, ...lights]),
     software,
     lost: () => away,
     dispose: () => {
@@ -350,13 +229,8 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       drawing.dispose();
       props.dispose();
       work = null;
-      grown?.dispose();
-      land?.dispose();
-      releaseBeyond(beyond);
-      mist.dispose();
-      horizon.dispose();
-      passing.dispose();
-      halos.dispose();
+      joined.dispose();
+      around.dispose();
       weather.dispose();
       renderer.dispose();
       renderer.forceContextLoss();

@@ -1,6 +1,6 @@
 /** How strongly a fault shows in the picture from a standing point: pixels that its presence changes, beside the engine's verdict. */
 
-import { Box3, Group, Vector3 } from 'three';
+import { Box3, Vector3 } from 'three';
 import { faultKind } from '../../src/engine/catalogue/faults.ts';
 import type { Side } from '../../src/engine/catalogue/types.ts';
 import { distance } from '../../src/engine/math/vec3.ts';
@@ -61,10 +61,9 @@ export const readyNow = async (stage: Stage): Promise<void> => {
   paintAll();
   while (stage.prepare(200) < 1) await new Promise((done) => setTimeout(done, 0));
   // Grass, land and what stands beyond change no sign and cost most of a picture.
-  const { root } = stage.drawing;
-  for (const object of root.parent?.children ?? []) {
-    if (object !== root && object instanceof Group) object.visible = false;
-  }
+  const around = stage.drawing.root.parent?.getObjectByName('surroundings');
+  if (!around) throw new Error('there are no surroundings to hide');
+  around.visible = false;
 };
 
 const pixelsOf = (stage: Stage): Uint8ClampedArray => {

@@ -15,31 +15,29 @@ export const ICE = 0.00635;
 
 const cache = new Map<string, MeshStandardMaterial>();
 
-/** A copy of a wire's material for tubes of one radius, metres. */
-export const thin = (material: Material, radius: number): MeshStandardMaterial => {
-  const key = `${material.uuid} ${radius}`;
-  const known = cache.get(key);
+/** A copy of a wire's material for tubes whose `swing` holds sideways and downward share of the sag, and the radius, metres. */
+export const thin = (material: Material): MeshStandardMaterial => {
+  const known = cache.get(material.uuid);
   if (known) return known;
   const copy = (material as MeshStandardMaterial).clone();
   copy.transparent = true;
   copy.onBeforeCompile = (shader) => {
     shader.uniforms.focal = focal;
     shader.uniforms.glaze = glaze;
-    shader.uniforms.wireRadius = { value: radius };
     shader.uniforms.sway = sway;
     shader.vertexShader = shader.vertexShader
       .replace(
         '#include <common>',
-        '#include <common>\nuniform float focal;\nuniform float wireRadius;\nuniform float glaze;\nuniform vec2 sway;\nattribute vec3 swing;\nvarying float vCover;',
+        '#include <common>\nuniform float focal;\nuniform float glaze;\nuniform vec2 sway;\nattribute vec4 swing;\nvarying float vCover;',
       )
       .replace(
         '#include <begin_vertex>',
         `vec3 transformed = position;
   float far = length((modelViewMatrix * vec4(position, 1.0)).xyz);
-  float coated = wireRadius + glaze;
+  float coated = swing.w + glaze;
   float kept = max(coated, 0.62 * far / focal);
   vCover = coated / kept;
-  transformed += normal * (kept - wireRadius);
+  transformed += normal * (kept - swing.w);
   // A span swings about the line through its supports, the more the deeper it hangs.
   transformed.xy += swing.xy * sway.x;
   transformed.z += swing.z * sway.y;`,
@@ -52,7 +50,7 @@ export const thin = (material: Material, radius: number): MeshStandardMaterial =
       )
       .replace('#include <opaque_fragment>', '#include <opaque_fragment>\ngl_FragColor.a *= min(1.0, vCover * 1.15);');
   };
-  copy.customProgramCacheKey = () => `thin ${radius}`;
-  cache.set(key, copy);
+  copy.customProgramCacheKey = () => 'thin';
+  cache.set(material.uuid, copy);
   return copy;
 };

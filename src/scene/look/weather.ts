@@ -19,6 +19,8 @@ import {
 } from 'three';
 import type { Site } from '../../engine/world/types.ts';
 import { airlightGlsl, extinction, fogOf } from './airlight.ts';
+import { WIDER } from './beams.ts';
+import { CASTERS } from './casters.ts';
 import { airOf } from './sky.ts';
 import { followSun, sunWay } from './sun.ts';
 
@@ -38,6 +40,8 @@ export interface Weather {
   follow(site: Site, brightness: number): boolean;
   /** How strong a lit window of some 60 lx shows against this sky, and the strength of the fog, 0 to 1. */
   shine(): { readonly window: number; readonly fog: number };
+  /** Has the shadows of the sun drawn anew. */
+  castAnew(): void;
   /** A flash beyond the horizon, 0 to 1. */
   flash(strength: number): void;
   /** Draws what metals and glaze reflect. */
@@ -104,11 +108,14 @@ export const weatherOf = (): Weather => {
   glow.shadow.camera.bottom = -26;
   glow.shadow.camera.near = 10;
   glow.shadow.camera.far = 120;
+  glow.shadow.autoUpdate = false;
+  glow.shadow.camera.layers.set(CASTERS);
   glow.shadow.bias = -0.0006;
   glow.shadow.normalBias = 0.03;
   const lamp = new SpotLight(0xfff3df, 0, 90, 0.34, 0.85, 1.7);
   lamp.castShadow = true;
-  lamp.shadow.mapSize.set(1024, 1024);
+  lamp.shadow.mapSize.setScalar(1024 * WIDER);
+  lamp.shadow.camera.layers.set(CASTERS);
   lamp.shadow.camera.near = 0.4;
   lamp.shadow.camera.far = 40;
   lamp.shadow.bias = -0.0012;
@@ -167,6 +174,9 @@ export const weatherOf = (): Weather => {
       return true;
     },
     shine: () => shine,
+    castAnew: () => {
+      glow.shadow.needsUpdate = true;
+    },
     flash: (strength) => {
       const lit = 0.55 * strength;
       (material.uniforms.flash as { value: number }).value = lit;

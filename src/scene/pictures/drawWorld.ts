@@ -1,28 +1,19 @@
 /**
- * World to objects. What belongs to one pole or premises is drawn together and drawn again only when a part of it has changed;
- * untouched parts stay the same objects in a World, so that is a comparison of references.
+ * World to objects. What belongs to one pole or premises is looked at again together when a part of it has changed; untouched parts
+ * stay the same objects in a World, so that is a comparison of references. A piece that comes out as before stays the object it was.
  */
-import {
-  BufferAttribute,
-  type BufferGeometry,
-  Group,
-  type Material,
-  type Mesh,
-  type MeshStandardMaterial,
-  type Object3D,
-} from 'three';
+import { Group, type Mesh, type Object3D } from 'three';
 import { isLit } from '../../engine/senses/lookAt.ts';
 import type { Part, World } from '../../engine/world/types.ts';
 import { addMark } from '../hardware/marks.ts';
 import { hardware } from '../hardware/registry.ts';
 import type { PartData, Point } from '../hardware/types.ts';
-import { thin } from '../look/thinWire.ts';
 import type { Materials } from '../materials/materials.ts';
 import { addedBy } from './added.ts';
 import { premisesBodies, premisesWires } from './atPremises.ts';
-import { batchOf } from './batch.ts';
+import { buildPiece } from './buildPiece.ts';
+import { finished } from './finished.ts';
 import { poleWires } from './leadsOnPole.ts';
-import { lineCover } from './lineCover.ts';
 import { marksOn } from './marksOn.ts';
 import { poleBodies } from './onPole.ts';
 import { drawnState, isGone } from './showsAs.ts';
@@ -61,6 +52,8 @@ export interface Drawing {
   follow(world: World): boolean;
   /** The same, a part at a time; yields the share done. */
   steps(world: World): Generator<number, boolean>;
+  /** All objects of all parts. */
+  groups(): readonly Group[];
   /** The objects of a part. */
   of(id: string): readonly Object3D[];
   /** The objects that outline it: its body where it has one, else its wires. */
@@ -75,46 +68,15 @@ const release = (object: Object3D): void => {
   });
 };
 
-/** Writes how far each vertex of a span hangs below the chord of its supports: along it sideways, and down, metres. */
-const hangFree = (g: BufferGeometry, points: readonly Point[]): void => {
-  const [a, b] = [points[0], points[points.length - 1]];
-  if (!a || !b) return;
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const l = Math.max(1e-6, Math.hypot(dx, dy));
-  const p = g.getAttribute('position');
-  const swing = new Float32Array(p.count * 3);
-  for (let i = 0; i < p.count; i++) {
-    const t = Math.min(1, Math.max(0, ((p.getX(i) - a[0]) * dx + (p.getY(i) - a[1]) * dy) / (l * l)));
-    const depth = Math.max(0, a[2] + (b[2] - a[2]) * t - p.getZ(i));
-    swing.set([(-dy / l) * depth, (dx / l) * depth, depth], i * 3);
-  }
-  g.setAttribute('swing', new BufferAttribute(swing, 3));
-};
+/** What an object was drawn from: two of the same text are the same object. */
+const textOf = (table: string, piece: Piece): string => `${table} ${JSON.stringify(piece)}`;
 
-/** Builds a piece of hardware where it stands. */
-export const buildPiece = (piece: Piece, set: Materials): Group => {
-  const build = piece.spec.kind === lineCover.kind ? lineCover : hardware[piece.spec.kind];
-  if (!build) throw new Error(`nothing draws ${piece.spec.kind}`);
-  const group = build(piece.spec, set);
-  group.position.set(...piece.at);
-  group.updateMatrix();
-  group.matrixAutoUpdate = false;
-  const { thin: radius } = piece;
-  if (radius !== undefined) {
-    for (const child of group.children as Mesh[]) {
-      child.material = thin(child.material as Material, radius) as MeshStandardMaterial;
-      child.renderOrder = 5;
-      if (piece.swings) hangFree(child.geometry, piece.spec.points ?? []);
-    }
-  }
-  return group;
-};
-
-/** An empty drawing; the first `follow` fills it. `joins`: what belongs together is drawn as one mesh a material. */
-export const drawingOf = (set: Materials, joins = false): Drawing => {
+/** An empty drawing; the first `follow` fills it. */
+export const drawingOf = (set: Materials): Drawing => {
   const root = new Group();
   const drawn = new Map<string, readonly Group[]>();
-  const batches = new Map<string, Group>();
+  const texts = new WeakMap<Group, string>();
+  const marked = new WeakMap<Group, string>();
   let seen = new Map<string, Part>();
   let burning = new Map<string, boolean>();
 
@@ -169,64 +131,63 @@ export const drawingOf = (set: Materials, joins = false): Drawing => {
     burning = lit;
     const around = aroundOf(world, drawn);
     const again = world.parts.filter((part) => stale.has(ownerOf(part)));
-    for (const part of again) for (const group of drawn.get(part.id) ?? []) release(group);
-    for (const owner of stale) {
-      const batch = batches.get(owner);
-      if (batch) release(batch);
-      batches.delete(owner);
-    }
-    const draw = (part: Part, table: typeof bodies): Group[] =>
-      piecesOf(table[part.kind], part, around).map((piece) => {
-        const group = buildPiece(piece, set);
-        group.userData.body = table === bodies;
-        root.add(group);
-        return group;
-      });
+    /** What is left over of what was drawn of a part, to be taken again. */
+    const spare = new Map(again.map(({ id }) => [id, [...(drawn.get(id) ?? [])]]));
+    const taken = (id: string, text: string): Group | null => {
+      const mine = spare.get(id) ?? [];
+      const i = mine.findIndex((group) => texts.get(group) === text);
+      return i < 0 ? null : (mine.splice(i, 1)[0] as Group);
+    };
+    const put = (part: Part, table: string, piece: Piece): Group => {
+      const text = textOf(table, piece);
+      const known = taken(part.id, text);
+      if (known !== null) return known;
+      const group = buildPiece(piece, set);
+      group.userData.body = table === 'body';
+      texts.set(group, text);
+      root.add(group);
+      return group;
+    };
+    const bodyOf = (part: Part, piece: Piece): Group => {
+      const body = put(part, 'body', piece);
+      const marks = marksOn(part, around, body.userData as PartData);
+      const text = JSON.stringify(marks);
+      const was = marked.get(body);
+      if (was === text) return body;
+      // A mark may bite into its body, so what stood there already is built anew.
+      if (was !== undefined) release(body);
+      const bare = was === undefined ? body : put(part, 'body', piece);
+      for (const mark of marks) addMark(bare, mark, set);
+      marked.set(bare, text);
+      return bare;
+    };
     let done = 0;
     for (const part of again) {
-      const built = draw(part, bodies);
-      const [body] = built;
-      if (body) {
-        for (const mark of marksOn(part, around, body.userData as PartData)) addMark(body, mark, set);
-      }
+      const built = piecesOf(bodies[part.kind], part, around).map((piece, i) =>
+        i === 0 ? bodyOf(part, piece) : put(part, 'body', piece),
+      );
       drawn.set(part.id, built);
       done++;
       if (built.length > 0) yield done / (2 * again.length);
     }
     for (const part of again) {
-      const added = addedBy(part).map((piece) => {
-        const group = buildPiece(piece, set);
-        root.add(group);
-        return group;
-      });
-      const built = [...draw(part, wires), ...added];
+      const built = [
+        ...piecesOf(wires[part.kind], part, around).map((piece) => put(part, 'wire', piece)),
+        ...addedBy(part).map((piece) => put(part, 'added', piece)),
+      ];
       drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...built]);
       done++;
       if (built.length > 0) yield done / (2 * again.length);
     }
-    if (joins) {
-      for (const owner of stale) {
-        const mine = again.filter((part) => ownerOf(part) === owner).flatMap((part) => drawn.get(part.id) ?? []);
-        if (mine.length === 0) continue;
-        const batch = batchOf(mine);
-        batches.set(owner, batch);
-        root.add(batch);
-        yield 1;
-      }
-    }
+    for (const left of spare.values()) for (const group of left) release(group);
     return true;
   };
 
   return {
     root,
     steps,
-    follow: (world) => {
-      const work = steps(world);
-      for (;;) {
-        const { done, value } = work.next();
-        if (done) return value;
-      }
-    },
+    follow: (world) => finished(steps(world)),
+    groups: () => [...drawn.values()].flat(),
     of: (id) => drawn.get(id) ?? [],
     outlineOf: (id) => {
       const all = drawn.get(id) ?? [];
@@ -235,7 +196,6 @@ export const drawingOf = (set: Materials, joins = false): Drawing => {
     },
     dispose: () => {
       for (const groups of drawn.values()) for (const group of groups) release(group);
-      for (const batch of batches.values()) release(batch);
     },
   };
 };

@@ -7,7 +7,7 @@ import type { Part, World } from '../../engine/world/types.ts';
 import { hardware } from '../hardware/registry.ts';
 import type { PartSpec, Point } from '../hardware/types.ts';
 import type { Materials } from '../materials/materials.ts';
-import { buildPiece } from '../pictures/drawWorld.ts';
+import { buildPiece } from '../pictures/buildPiece.ts';
 import { spanOf } from '../pictures/shared.ts';
 import { conductor, poleForm } from '../pictures/support.ts';
 

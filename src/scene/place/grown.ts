@@ -96,8 +96,10 @@ const tufts = (count: number, height: number, keep: (x: number, y: number) => bo
   return out;
 };
 
-const instanced = (mesh: Mesh, places: readonly Matrix4[], shadow: boolean): InstancedMesh => {
-  const many = new InstancedMesh(mesh.geometry, mesh.material, places.length);
+type CopyOf = (material: MeshStandardMaterial) => MeshStandardMaterial;
+
+const instanced = (mesh: Mesh, copyOf: CopyOf, places: readonly Matrix4[], shadow: boolean): InstancedMesh => {
+  const many = new InstancedMesh(mesh.geometry, copyOf(mesh.material as MeshStandardMaterial), places.length);
   places.forEach((m, i) => {
     many.setMatrixAt(i, m);
   });
@@ -113,15 +115,15 @@ const sizes: Readonly<Record<string, { readonly height: number; readonly spread:
   bush: { height: 1.9, spread: 2.6 },
 };
 
-const trees = (set: Materials, plants: Plants): InstancedMesh[] =>
+const trees = (set: Materials, copyOf: CopyOf, plants: Plants): InstancedMesh[] =>
   Object.entries(plants).flatMap(([variant, list]) => {
     const one = hardware.tree?.({ kind: 'tree', variant, seed: 3, size: { ...sizes[variant] } }, set);
     if (!one || list.length === 0) return [];
     const places = list.map(([x, y, k], i) => matrix(x, y, hash(i, 5, 9) * 6.28, k * (0.9 + 0.2 * hash(i, 6, 9)), k));
-    return one.children.map((child) => instanced(child as Mesh, places, false));
+    return one.children.map((child) => instanced(child as Mesh, copyOf, places, false));
   });
 
-const fence = (set: Materials): InstancedMesh[] => {
+const fence = (set: Materials, copyOf: CopyOf): InstancedMesh[] => {
   const post = hardware.pole?.(
     { kind: 'pole', size: { height: 1.25, topDiameter: 0.1, groundDiameter: 0.12 }, seed: 8 },
     set,
@@ -130,19 +132,26 @@ const fence = (set: Materials): InstancedMesh[] => {
   const places = Array.from({ length: 52 }, (_, i) => -92 + i * 3.4)
     .filter((x) => Math.abs(x - 17) > 2.4)
     .map((x, i) => matrix(x, 13.6, hash(i, 3, 2) * 6, 1, 0.94 + 0.1 * hash(i, 4, 2)));
-  return post.children.map((child) => instanced(child as Mesh, places, false));
+  return post.children.map((child) => instanced(child as Mesh, copyOf, places, false));
 };
 
 export interface Grown {
   readonly group: Group;
-  /** A skin of ice on every blade, or none. */
-  ice(on: boolean): void;
+  /** Takes over what rain did to the materials it shares with hardware; a skin of ice on every blade, or none. */
+  soak(iced: boolean): void;
   dispose(): void;
 }
 
 /** Everything grown; `keep` says where tufts may stand (not through a truck or a house). */
 export const grownIn = (set: Materials, place: Place, keep: (x: number, y: number) => boolean, many: number): Grown => {
   const group = new Group();
+  // A material that served single things and many-fold ones would change its program twice a frame.
+  const copies = new Map<MeshStandardMaterial, MeshStandardMaterial>();
+  const copyOf: CopyOf = (material) => {
+    const copy = copies.get(material) ?? material.clone();
+    copies.set(material, copy);
+    return copy;
+  };
   const texture = blades();
   const material = new MeshStandardMaterial({
     map: texture,
@@ -159,10 +168,14 @@ export const grownIn = (set: Materials, place: Place, keep: (x: number, y: numbe
   });
   grass.receiveShadow = true;
   grass.frustumCulled = false;
-  group.add(grass, ...trees(set, place.plants), ...(place.fieldFence ? fence(set) : []));
+  group.add(grass, ...trees(set, copyOf, place.plants), ...(place.fieldFence ? fence(set, copyOf) : []));
   return {
     group,
-    ice: (on) => {
+    soak: (on) => {
+      for (const [from, to] of copies) {
+        to.color.copy(from.color);
+        to.roughness = from.roughness;
+      }
       if (on) material.color.setRGB(2.1, 2.3, 2.7);
       else material.color.setRGB(1, 1, 1);
       material.roughness = on ? 0.4 : 1;
@@ -172,6 +185,7 @@ export const grownIn = (set: Materials, place: Place, keep: (x: number, y: numbe
         child.geometry.dispose();
         child.dispose();
       }
+      for (const copy of copies.values()) copy.dispose();
       texture.dispose();
       material.dispose();
     },

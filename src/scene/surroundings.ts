@@ -1,0 +1,110 @@
+/** What stands and lies about the parts: land, growth, backdrop, the line beyond, woods, mist, traffic, the glow of windows. */
+import { Box3, type Color, Group, type Object3D, type Vector3 } from 'three';
+import type { Site, World } from '../engine/world/types.ts';
+import { castsItself } from './look/casters.ts';
+import { halosOf } from './look/halo.ts';
+import type { Air } from './look/sky.ts';
+import type { Materials } from './materials/materials.ts';
+import { joinedOf } from './pictures/joined.ts';
+import { backdropSteps } from './place/backdrop.ts';
+import { beyondSteps, releaseBeyond } from './place/beyond.ts';
+import { type Grown, grownIn } from './place/grown.ts';
+import { horizonOf } from './place/horizon.ts';
+import { type Land, landOf } from './place/land.ts';
+import { mistOf } from './place/mist.ts';
+import { passingOn } from './place/passing.ts';
+import { roomOf } from './place/room.ts';
+import { placeOf } from './place/setting.ts';
+
+/** Tufts of grass. */
+const TUFTS = 9000;
+
+const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
+  !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
+
+export interface Surroundings {
+  readonly root: Group;
+  /** Builds them, a piece at a time; `drawn`: the objects of a part. */
+  steps(world: World, drawn: (id: string) => readonly Object3D[]): Generator<void>;
+  /** Takes over wetness, snow, flood and ice, and how windows and fog shine. */
+  soak(
+    site: Site,
+    air: Air,
+    shine: { readonly window: number; readonly fog: number },
+    colour: Color,
+    density: number,
+  ): void;
+  /** Finds what glows among objects. */
+  glow(root: Object3D): void;
+  /** Turns each glow to the eye. */
+  face(eye: Vector3): void;
+  /** Moves on by so many seconds; true if something that throws a shadow has moved. */
+  drift(seconds: number, air: Air, lit: boolean): boolean;
+  dispose(): void;
+}
+
+export const surroundingsOf = (set: Materials): Surroundings => {
+  const root = new Group();
+  root.name = 'surroundings';
+  const beyond = new Group();
+  // By itself, so that it is not gone through again whenever a part changes.
+  const joined = joinedOf();
+  const mist = mistOf();
+  const horizon = horizonOf();
+  const passing = passingOn(set);
+  const halos = halosOf(['windowLit', 'lampLit']);
+  let land: Land | null = null;
+  let grown: Grown | null = null;
+  root.add(beyond, joined.root, horizon.group, passing.group, mist.group, halos.group);
+  return {
+    root,
+    steps: function* (world, drawn) {
+      const houses = world.parts
+        .filter((part) => drawn(part.id).length > 0 && part.at[2] === 0 && part.pole === null && part.end === null)
+        .map((part) => new Box3().setFromObject(drawn(part.id)[0] as Object3D));
+      const place = placeOf(world.site.setting ?? 'farmland', roomOf(world, houses), world.site.light !== 'day');
+      yield;
+      land = landOf(set, place);
+      root.add(land.group);
+      yield;
+      grown = grownIn(set, place, insideOf(houses), TUFTS);
+      root.add(grown.group);
+      yield;
+      for (const _ of backdropSteps(place.standing, set, beyond)) yield;
+      castsItself(beyond);
+      for (const _ of beyondSteps(world, set, beyond)) yield;
+      for (const _ of joined.steps((beyond.children as Group[]).filter(({ isGroup }) => isGroup))) yield;
+    },
+    soak: (site, air, { window: bright, fog }, colour, density) => {
+      land?.soak(set, site.wetness, air.snow, air.flooded, air.iced);
+      grown?.soak(air.iced);
+      set.windowLit.emissiveIntensity = bright;
+      set.lampLit.emissiveIntensity = 2 * bright;
+      mist.colour(colour, fog);
+      halos.shine(1.1 * bright, density);
+    },
+    glow: (from) => halos.follow(from),
+    face: (eye) => {
+      halos.face(eye);
+      halos.group.updateMatrixWorld();
+    },
+    drift: (seconds, air, lit) => {
+      mist.drift(seconds);
+      mist.group.updateMatrixWorld();
+      const moving = passing.step(seconds, air.traffic, lit);
+      castsItself(passing.group);
+      passing.group.updateMatrixWorld();
+      return moving;
+    },
+    dispose: () => {
+      grown?.dispose();
+      land?.dispose();
+      joined.dispose();
+      releaseBeyond(beyond);
+      mist.dispose();
+      horizon.dispose();
+      passing.dispose();
+      halos.dispose();
+    },
+  };
+};
