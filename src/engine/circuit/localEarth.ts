@@ -11,7 +11,7 @@ import { hypot } from '../math/elementary.ts';
 import { dot, lerp, sub, type Vec3 } from '../math/vec3.ts';
 import { EARTH, type Phasors } from '../network/types.ts';
 import { hemispherePotential } from '../standards/electrode.ts';
-import type { Metres } from '../units/quantities.ts';
+import type { Metres, Volts } from '../units/quantities.ts';
 import { lyingAt } from '../world/lying.ts';
 import type { Part, World } from '../world/types.ts';
 import { branchesOf, elementId, netOf, partsById } from './elementsOf.ts';
@@ -28,6 +28,8 @@ export interface Electrode {
   /** Its other end, if it lies along the ground. */
   readonly to: Vec3 | null;
   readonly ohms: number;
+  /** The same at the credible worst. */
+  readonly leastOhms: number;
   /** Metal that has come down, not one that was driven. */
   readonly lies: boolean;
 }
@@ -38,11 +40,16 @@ const electrodesKept = new WeakMap<Part, readonly Electrode[]>();
 /** Pieces of a parted conductor on the ground. */
 function lyingOn(part: Part): readonly Electrode[] {
   return part.faults.flatMap((fault) =>
-    faultKind(fault.kind).leaks.flatMap(({ name, from, ohms, soil }) => {
+    faultKind(fault.kind).leaks.flatMap(({ name, from, ohms, credibleOhms, soil }) => {
       const piece = soil ? lyingAt(part, from) : null;
       if (piece?.foot == null) return [];
-      const value = fault.values[ohms] ?? faultKind(fault.kind).values[ohms]?.default ?? Number.POSITIVE_INFINITY;
-      return [{ element: elementId(part.id, name), at: piece.foot, to: piece.free, ohms: value, lies: true }];
+      const ohmsOf = (of: string): number =>
+        fault.values[of] ?? faultKind(fault.kind).values[of]?.default ?? Number.POSITIVE_INFINITY;
+      const value = ohmsOf(ohms);
+      const leastOhms = credibleOhms === undefined ? value : Math.min(value, ohmsOf(credibleOhms));
+      return [
+        { element: elementId(part.id, name), at: piece.foot, to: piece.free, ohms: value, leastOhms, lies: true },
+      ];
     }),
   );
 }
@@ -57,7 +64,14 @@ function electrodesOn(part: Part): readonly Electrode[] {
     if (netOf(part, branch.between[1]) !== EARTH) continue;
     const ohms = branch.type === 'series' ? abs(branch.z) : 1 / abs(branch.y);
     const at = branch.name === ELECTRODE_B && part.end !== null ? part.end : part.at;
-    found.push({ element: elementId(part.id, branch.name), at, to: null, ohms, lies: part.end !== null });
+    found.push({
+      element: elementId(part.id, branch.name),
+      at,
+      to: null,
+      ohms,
+      leastOhms: ohms,
+      lies: part.end !== null,
+    });
   }
   found.push(...lyingOn(part));
   const electrodes = found.length === 0 ? none : found;
@@ -130,6 +144,21 @@ export function footPotential(
   let sum = ZERO;
   for (const electrode of electrodes) {
     sum = add(sum, scale(phasors.current(electrode.element), voltsPerAmpere(electrode, resistivity, foot, 0)));
+  }
+  return sum;
+}
+
+/** No more can stand between two feet while no electrode is at more than so many volts: all of them at that, none against another. */
+export function mostStep(
+  electrodes: readonly Electrode[],
+  resistivity: number,
+  [a, b]: readonly [Vec3, Vec3],
+  volts: Volts,
+): Volts {
+  let sum = 0;
+  for (const electrode of electrodes) {
+    const apart = voltsPerAmpere(electrode, resistivity, a, 0) - voltsPerAmpere(electrode, resistivity, b, 0);
+    sum += Math.abs(apart) * (volts / electrode.leastOhms);
   }
   return sum;
 }

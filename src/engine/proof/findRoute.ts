@@ -12,11 +12,11 @@ import type { World } from '../world/types.ts';
 import { type Achieved, achieve, achieveAct, perform, type Route } from './achieve.ts';
 import { isLeft, isRestored, mustGo, repairsLeft, unfed } from './goals.ts';
 import { impossibleFor } from './impossible.ts';
-import { bestOf, type Measure, plainMeasures } from './measures.ts';
+import { type Measure, plainMeasures, stickOf } from './measures.ts';
 import type { Means, Obstacle } from './peek.ts';
 import { type Deed, deedsOf, placedAt, standsOf } from './places.ts';
 import { harmful, surveyOf, vantagesOf } from './survey.ts';
-import { nextToService } from './toService.ts';
+import { wayToService } from './toService.ts';
 import { atStart, perceivedOf } from './walkThrough.ts';
 
 /** The call acknowledged, the truck parked clear, its engine off. */
@@ -103,8 +103,6 @@ function repairsByStand(world: World): readonly (readonly Deed[])[] {
 
 const isReachable = (world: World, act: Act): boolean => refusalOf(world, act) === null;
 
-const stickOf = (world: World): string | null => bestOf(world, ({ barrier }) => barrier === 'stick')?.id ?? null;
-
 /** Everything the crew put on, in the order in which it had best come off: the arm, then grounds, last first, then covers. */
 const offs = (world: World): readonly (readonly Act[])[] => [
   ...world.parts.filter(({ supported }) => supported).map(({ id }): Act[] => [{ act: 'support', part: id, on: false }]),
@@ -164,7 +162,7 @@ const backIn = (world: World): readonly (readonly Act[])[] => {
   const homes = new Set(world.given.job.restores.map((id) => findPart(world, id)?.premises ?? null));
   return world.parts
     .filter(({ premises }) => premises === null || homes.has(premises))
-    .flatMap((part) => nextToService(part, stickOf(world)) ?? [])
+    .flatMap((part) => wayToService(part, stickOf(world)).slice(0, 1))
     .map((act) => [act]);
 };
 
@@ -206,12 +204,12 @@ export interface Found {
 }
 
 /** A repair that the job hangs on, with the reason why it cannot be done, where there is one. */
-function withReason(world: World, blocked: Blocked, deadly: ReadonlySet<string>): Blocked {
+function withReason(means: Means, world: World, blocked: Blocked, deadly: ReadonlySet<string>): Blocked {
   const { act, obstacles } = blocked;
   const part = act.act === 'repair' ? findPart(world, act.part) : null;
   const stay = new Set(mustGo(world));
   if (!part?.faults.some(({ id }) => deadly.has(id) && stay.has(id))) return blocked;
-  const never = impossibleFor(world, act, obstacles);
+  const never = impossibleFor(means, world, act, obstacles);
   return never === null ? blocked : { ...blocked, never };
 }
 
@@ -219,7 +217,7 @@ function withReason(world: World, blocked: Blocked, deadly: ReadonlySet<string>)
 export function restored(means: Means, start: Route, deadly: ReadonlySet<string>): Found {
   const { route, blocked } = mended(means, start);
   if (mustGo(route.stage.world).some((id) => deadly.has(id))) {
-    return { route: null, blocked: blocked.map((each) => withReason(route.stage.world, each, deadly)) };
+    return { route: null, blocked: blocked.map((each) => withReason(means, route.stage.world, each, deadly)) };
   }
   let now = route;
   for (const choices of [offs, released, backIn]) {

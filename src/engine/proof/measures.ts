@@ -20,6 +20,7 @@ import { sectionOf } from '../hazards/section.ts';
 import { findPart, toolById } from '../world/edit.ts';
 import type { PointId, Tool, World } from '../world/types.ts';
 import { placedAt, standsOf } from './places.ts';
+import { wayToService } from './toService.ts';
 
 /** Acts that belong together, in their order. */
 export interface Measure {
@@ -39,11 +40,12 @@ export function bestOf(world: World, serves: (kind: ToolKind) => boolean): Tool 
   return good ?? able[0] ?? null;
 }
 
-const bestStick = (world: World): Tool | null => bestOf(world, ({ barrier }) => barrier === 'stick');
+/** The stick that is taken, where there is one. */
+export const stickOf = (world: World): string | null => bestOf(world, ({ barrier }) => barrier === 'stick')?.id ?? null;
 
 const withBest = (world: World, act: Act): boolean => {
   if (!('stick' in act) || act.stick === null) return true;
-  return act.stick === bestStick(world)?.id;
+  return act.stick === stickOf(world);
 };
 
 const wearing = (world: World): readonly Measure[] =>
@@ -124,6 +126,13 @@ const takingOut = (world: World): readonly Measure[] =>
     .filter((act) => (act.act === 'operate' || act.act === 'owner') && takesOut(world, act.part, act.operation))
     .filter((act) => withBest(world, act))
     .map((act) => ({ acts: [act] }));
+
+/** Dead devices of the line brought into service, so that what lies on both their sides is one metal and takes one ground. */
+export const joinings = (world: World): readonly Measure[] =>
+  world.parts.flatMap((part) => {
+    const acts = part.pole === null ? [] : wayToService(part, stickOf(world));
+    return acts.length === 0 ? [] : [{ acts }];
+  });
 
 const tagging = (world: World): readonly Measure[] =>
   offersOf(world, 'tag').flatMap((act) => (act.act === 'tag' && act.on ? [{ acts: [act] }] : []));

@@ -9,7 +9,16 @@ import { netAt } from '../circuit/elementsOf.ts';
 import { sectionOf } from '../hazards/section.ts';
 import { findPart, splitPoint, trainee } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
-import { assignments, coverings, groundings, type Measure, plainMeasures, supportings, testsOf } from './measures.ts';
+import {
+  assignments,
+  coverings,
+  groundings,
+  joinings,
+  type Measure,
+  plainMeasures,
+  supportings,
+  testsOf,
+} from './measures.ts';
 import type { Means, Obstacle, Peeked } from './peek.ts';
 import { type Deed, placedAt } from './places.ts';
 
@@ -137,6 +146,15 @@ function addOne(
     const tried = [...chosen.all(), measure];
     if (against(tried).length < obstacles.length) {
       chosen.others = [...chosen.others, measure];
+      return true;
+    }
+  }
+  // Too few sets for what lies on both sides of an open device: it is closed while all is dead.
+  for (const joining of joinings(now)) {
+    const [part] = partOf(joining);
+    const plain = [...chosen.plain.filter((measure) => !partOf(measure).some((id) => id === part)), joining];
+    if (against([...plain, ...chosen.tests, ...chosen.others]).length < obstacles.length) {
+      chosen.plain = plain;
       return true;
     }
   }

@@ -17,7 +17,7 @@ import type { Part, PointId, World } from '../world/types.ts';
 import { safetyKey } from './canonicalKey.ts';
 
 /** Above this the metal must be grounded too. */
-const GROUNDED_FROM = 600;
+export const GROUNDED_FROM = 600;
 /** Below this there is nothing to test for. */
 const ALIVE_FROM = 50;
 

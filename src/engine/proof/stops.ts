@@ -3,72 +3,45 @@
  * or telling; coming down exposes to nothing that being up there did not. So what is left to show is a place on the
  * ground where nobody is in reach of anything, whatever the acts have made of the scene. Acts move no metal, and a lost
  * tie lets a conductor no farther than its length allows. So each ground stand is asked once with every bare metal alive
- * at twice the system's highest voltage (two sources out of step): nobody in reach then means nobody in any state. Where
- * no stand passes, the states that were really reached are asked. Beside the argument stand the arrangements explored
+ * at twice the system's highest voltage (two sources out of step), and what every electrode, lying or driven, can make
+ * of that between two feet: nobody in reach then means nobody in any state. What falls, drives past or thunders hangs on nothing
+ * that is switched, and what a crew can do about it only lessens it: it is asked about as things are. Where no stand passes, the states that were really reached are asked. Beside the argument stand the arrangements explored
  * (arrangements.ts): one in which stopping hurts is a counterexample.
  */
 import { standing } from '../acts/presence.ts';
-import { solveCircuit } from '../circuit/solveCircuit.ts';
-import type { CircuitSolution, PointState } from '../circuit/types.ts';
 import { approach } from '../hazards/approach.ts';
 import { drop } from '../hazards/drop.ts';
-import type { Moment } from '../hazards/moment.ts';
+import { flooded } from '../hazards/flooded.ts';
+import { step } from '../hazards/step.ts';
 import type { Reach } from '../hazards/types.ts';
 import type { Stand, World } from '../world/types.ts';
 import type { Arrangements } from './arrangements.ts';
+import { momentAt } from './extremes.ts';
 import type { Means } from './peek.ts';
 import { placedAt, standsOf, wayTo } from './places.ts';
 import type { Reached } from './traps.ts';
 import type { Claim } from './types.ts';
 
-/** A solution in which everything is alive at so many volts. */
-function allAlive(world: World, volts: number): CircuitSolution {
-  const real = solveCircuit(world);
-  const point = (id: string): PointState => ({
-    ...real.point(id),
-    volts,
-    live: true,
-    throughKilohm: volts / 1000,
-    sources: ['system'],
-  });
-  return {
-    elements: real.elements,
-    get points() {
-      return real.points.map(({ point: id }) => point(id));
-    },
-    point,
-    between: () => volts,
-    step: (a, b) => real.step(a, b),
-    bodyCurrent: (_from, _to, ohms) => volts / ohms,
-    branchCurrent: (part, branch) => real.branchCurrent(part, branch),
-  };
-}
-
-/** A moment that is worse than any the World can come to. */
-function worstMoment(world: World, volts: number): Moment {
-  const bare: World = { ...world, covers: [], parts: world.parts.map((part) => ({ ...part, supported: false })) };
-  const solution = allAlive(bare, volts);
-  return {
-    world: bare,
-    present: solution,
-    states: [{ world: bare, flashed: false, words: '', solution }],
-    steps: false,
-  };
-}
-
 const standingAt = (world: World, stand: Stand): Reach => standing(placedAt(world, stand), 60);
+
+/** Mechanisms that meet whoever only stands there and hang on what is switched; contact and flash take hands. */
+const ofBeing = [approach, drop, step, flooded] as const;
 
 /** Ground stands at which somebody could be reached, and by which hazards, if everything were alive. */
 export function groundAtWorst(world: World): ReadonlyMap<string, readonly string[]> {
   const { lineVolts } = world.given.supply;
   // Two sources out of step stand at up to twice the volts to ground.
-  const moment = worstMoment(world, 2 * lineVolts);
+  const bare: World = { ...world, covers: [], parts: world.parts.map((part) => ({ ...part, supported: false })) };
+  const moment = momentAt(bare, 2 * lineVolts);
   return new Map(
     standsOf(world)
       .filter(({ aloft }) => aloft === null)
       .map((stand) => {
         const reach = standingAt(world, stand);
-        return [stand.id, [...approach(reach, moment), ...drop(reach, moment)].map(({ hazard }) => hazard)] as const;
+        return [
+          stand.id,
+          ofBeing.flatMap((mechanism) => mechanism(reach, moment)).map(({ hazard }) => hazard),
+        ] as const;
       })
       .filter(([, hazards]) => hazards.length > 0),
   );
@@ -77,9 +50,6 @@ export function groundAtWorst(world: World): ReadonlyMap<string, readonly string
 /** Hazards that somebody meets by standing at the stand in this very World. */
 export const standingMeets = (means: Means, world: World, stand: Stand): readonly string[] =>
   means.step.met(standingAt(world, stand), world, world).map(({ hazard }) => hazard);
-
-/** Mechanisms beside approach and drop that hang on what is switched. */
-const switched = ['step', 'contact', 'flash'] as const;
 
 /** How far the arrangements were explored, in words. */
 const explored = ({ end, states, minutes, isAll }: Arrangements): string =>
@@ -121,17 +91,10 @@ function arguedClaim(means: Means, scene: Reached, worlds: readonly World[]): Cl
   const free = ground.filter(({ id }) => !worst.has(id));
   const always = free.filter((stand) => worlds.every((world) => standingMeets(means, world, stand).length === 0));
   if (always.length > 0) {
-    // What only these states were asked for is voltage in the ground: it hangs on what is switched. What falls, drives
-    // past or thunders does not, and what a crew can do about it only lessens it.
-    const others = ground.some((stand) =>
-      standingMeets(means, scene.world, stand).some((id) => switched.some((name) => id.startsWith(`${name}:`))),
-    );
     return {
       id: 'stops',
-      outcome: others ? 'not finished' : 'holds',
-      words: others
-        ? `Voltage in the ground reaches people here; in ${worlds.length} states looked at there was always a place where nothing does.`
-        : `From every state one can stop: coming down, walking away, guarding, telling and handing over are never refused, and at ${always.length} of ${ground.length} places on the ground nobody is in reach of anything, whatever is alive.`,
+      outcome: 'holds',
+      words: `From every state one can stop: coming down, walking away, guarding, telling and handing over are never refused, and at ${always.length} of ${ground.length} places on the ground nobody is in reach of anything, whatever is alive.`,
       acts: [],
     };
   }

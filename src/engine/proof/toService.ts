@@ -47,8 +47,8 @@ const ways = (part: Part, stick: string | null): readonly Way[] => [
 const fits = (state: State, from: Way['from']): boolean =>
   Object.entries(from).every(([name, allowed]) => allowed.includes(state[name] ?? ''));
 
-/** The next act that brings the device nearer to service; null when it is in service or nothing leads there. */
-export function nextToService(part: Part, stick: string | null): Act | null {
+/** The acts that bring the device into service; empty when it is in service or nothing leads there. */
+export function wayToService(part: Part, stick: string | null): readonly Act[] {
   const goal = Object.entries(ordinary(part)).filter(([name]) => part.state[name] !== undefined);
   const found = explore<State, Act>({
     start: part.state,
@@ -59,5 +59,5 @@ export function nextToService(part: Part, stick: string | null): Act | null {
         .filter(({ from }) => fits(state, from))
         .map(({ act, to, minutes }) => ({ to: { ...state, ...to }, cost: minutes, by: act })),
   });
-  return found.route[0]?.by ?? null;
+  return found.route.map(({ by }) => by);
 }

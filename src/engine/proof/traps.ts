@@ -3,7 +3,8 @@
  * hands, stick or feet on something is looked at. Acts that only take time expose like waiting, tools that serve alike
  * expose alike, so one of each stands for all; a tool that fails its rule is looked at beside a good one. Soonest first,
  * until ten lessons are found, for what comes later can be none of the ten shortest; then on for the hazards asked about.
- * Hazards that do not bite at once are tried again after each single operation that changes the scene.
+ * Hazards that do not bite at once are tried again after each single operation that changes the scene, and where one
+ * lies on a device, at every step of bringing that into service: a tube taken out, a new link, the tube closed.
  */
 import { kinds } from '../acts/kinds.ts';
 import { type AnyOffer, possibleActs } from '../acts/possibleActs.ts';
@@ -11,12 +12,13 @@ import type { Act, ActName, OfferedAct } from '../acts/types.ts';
 import { toolKind } from '../catalogue/tools.ts';
 import { faulty } from '../hazards/readiness.ts';
 import type { Hazard } from '../hazards/types.ts';
-import { toolById } from '../world/edit.ts';
+import { findPart, toolById } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
-import { bestOf } from './measures.ts';
+import { bestOf, stickOf } from './measures.ts';
 import type { Means } from './peek.ts';
 import { standsOf, wayTo } from './places.ts';
 import { isOverdue, lossesMet, relyingOn } from './relied.ts';
+import { wayToService } from './toService.ts';
 
 /** A way into a hazard, not yet told. */
 export interface Bite {
@@ -162,6 +164,19 @@ function tryOne(means: Means, bites: Bites, { from: { world, acts }, offer, minu
   }
 }
 
+/** Each step of bringing a device into service, from one place, as far as nothing refuses it. */
+function alongToService(means: Means, bites: Bites, from: Reached, id: string): void {
+  let now = from;
+  const part = findPart(now.world, id);
+  for (const act of part === null ? [] : wayToService(part, stickOf(now.world))) {
+    const text = JSON.stringify(act);
+    const offer = possibleActs(now.world, [act.act], ({ act: other }) => JSON.stringify(other) === text)[0];
+    if (offer === undefined || means.isSpent) return;
+    tryOne(means, bites, { from: now, offer, minutes: now.world.clock.minute + offer.minutes });
+    now = { world: means.peek(now.world, act).world, acts: [...now.acts, act] };
+  }
+}
+
 const isLater = (a: Try, b: Try): boolean => a.minutes !== b.minutes || a.from.acts.length !== b.from.acts.length;
 
 /**
@@ -218,6 +233,9 @@ export function bitesIn(
         }
       }
     }
+  }
+  for (const place of places) {
+    for (const { part } of left()) alongToService(means, bites, place, part);
   }
   for (const hazard of left()) {
     for (const acts of relyingOn(arrived.world, hazard)) {

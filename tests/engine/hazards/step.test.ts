@@ -1,5 +1,6 @@
 /** A conductor on the ground: current into the soil, step and touch beside it, and how far off they end. */
 import { describe, expect, test } from 'vitest';
+import { electrodesOf, mostStep } from '../../../src/engine/circuit/localEarth.ts';
 import { settle } from '../../../src/engine/circuit/settle.ts';
 import { solveCircuit } from '../../../src/engine/circuit/solveCircuit.ts';
 import { exposuresOf } from '../../../src/engine/hazards/exposuresOf.ts';
@@ -90,6 +91,21 @@ test('a hand on the piece is a shock, and a body within the approach distance of
   expect(shock).toMatchObject({ severity: 'fatal', causes: ['parted'], strikes: true });
   const beside: Vec3 = [80, 0.5, 0];
   expect(of('approach', { ...walking(80, 0.5), at: beside }, down).map(({ part }) => part)).toContain('s3.phase');
+});
+
+test('no pace anywhere meets more than all electrodes at the line’s volts could make of it', () => {
+  const { site, given } = down;
+  const solution = solveCircuit(down);
+  for (const x of [0, 40, 61, 75, 90]) {
+    for (const y of [0, 0.5, 3, 20]) {
+      const feet: readonly [Vec3, Vec3] = [
+        [x, y, 0],
+        [x + 0.6, y + 0.8, 0],
+      ];
+      const most = mostStep(electrodesOf(down), site.resistivity, feet, given.supply.lineVolts);
+      expect(solution.step(...feet)).toBeLessThanOrEqual(most);
+    }
+  }
 });
 
 test('the hazards of the scene name the step at the piece, its cause, and nothing of the kind while the line is whole', () => {

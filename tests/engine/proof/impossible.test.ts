@@ -1,31 +1,88 @@
 /** Jobs that no crew like this one can do: said to be so, with the reason, and not said where a tool would do. */
-import { expect, it } from 'vitest';
-import { prove } from '../../../src/engine/proof/prove.ts';
-import type { Proof } from '../../../src/engine/proof/types.ts';
+import { describe, expect, it } from 'vitest';
+import { act, refusalOf } from '../../../src/engine/acts/act.ts';
+import type { Act } from '../../../src/engine/acts/types.ts';
+import { hazardsIn } from '../../../src/engine/hazards/hazardsIn.ts';
+import { restored, surveyed } from '../../../src/engine/proof/findRoute.ts';
+import { deadlyFaults } from '../../../src/engine/proof/goals.ts';
+import { exploreAll } from '../../../src/engine/proof/learned/exploreAll.ts';
+import { Transitions } from '../../../src/engine/proof/learned/transitions.ts';
+import { routeClaims } from '../../../src/engine/proof/par.ts';
+import { Means } from '../../../src/engine/proof/peek.ts';
+import type { Claim } from '../../../src/engine/proof/types.ts';
 import type { World } from '../../../src/engine/world/types.ts';
 import { claim, lay } from './planted.ts';
 import { millLane, sceneOf } from './scenes.ts';
 
-const proved = (world: World): Proof => prove(world, { seed: 1, tries: 1, inShort: true });
+/** What the search for a way to restored service comes to. */
+function searched(world: World): Claim {
+  const means = new Means(world);
+  const survey = surveyed(means, world);
+  if (survey === null) throw new Error('the scene cannot be looked over');
+  const found = restored(means, survey.route, deadlyFaults(hazardsIn(world)));
+  return claim({ claims: routeClaims(null, found, null) }, 'restored');
+}
 
-const up: readonly [string, string] = [
+const brokenTie = lay('{ id: tie, kind: tie-broken, on: p2.tie }');
+const tieIn: Act = { act: 'repair', part: 'p2.tie', repair: 'tie-in' };
+
+/** Tools put on the truck. */
+const withTools = (...tools: readonly string[]): readonly [string, string] => [
   '  - { id: tags-1, kind: tags }',
-  '  - { id: tags-1, kind: tags }\n  - { id: bucket-1, kind: bucket, rated: 46 kV, tested: 2026-02-01 }\n  - { id: ground-1, kind: ground-set }\n  - { id: ground-2, kind: ground-set }',
+  ['{ id: tags-1, kind: tags }', ...tools].map((tool) => `  - ${tool}`).join('\n'),
 ];
+const bucket = '{ id: bucket-1, kind: bucket, rated: 46 kV, tested: 2026-02-01 }';
+const belt = '{ id: belt-1, kind: climbing-set }';
+const grounds = ['{ id: ground-1, kind: ground-set }', '{ id: ground-2, kind: ground-set }'];
+const arm = '{ id: arm-1, kind: auxiliary-arm, rated: 15 kV, tested: 2026-02-01 }';
 
 it('what is done aloft, by a crew that cannot get up', () => {
-  const { outcome, words } = claim(proved(millLane(lay('{ id: tie, kind: tie-broken, on: p2.tie }'))), 'restored');
+  const { outcome, words } = searched(millLane(brokenTie));
   expect(outcome).toBe('holds');
   expect(words).toMatch(/done aloft, and nothing on the truck gets anybody up/);
 });
 
 it('what hangs on metal that nobody here can open', () => {
-  const { outcome, words } = claim(proved(sceneOf('hill-road-gloves')), 'restored');
+  const { outcome, words } = searched(sceneOf('hill-road-gloves'));
   expect(outcome).toBe('holds');
   expect(words).toMatch(/HL-3 stays alive whatever is opened here/);
 });
 
-it('the same by a crew that can get up and open it is no such thing', () => {
-  const proof = proved(millLane(lay('{ id: tie, kind: tie-broken, on: p2.tie }'), up));
-  expect(claim(proof, 'restored').words).not.toMatch(/cannot be done by this crew/);
+it('what is done beside metal that nothing on the truck grounds', () => {
+  const { outcome, words } = searched(millLane(brokenTie, withTools(bucket, arm)));
+  expect(outcome).toBe('holds');
+  expect(words).toMatch(/nothing on the truck to ground it with/);
+});
+
+describe('what can strike whoever does it', () => {
+  const loose = millLane(brokenTie, withTools(bucket, ...grounds));
+
+  it('by a crew that cannot hold it', () => {
+    const { outcome, words } = searched(loose);
+    expect(outcome).toBe('holds');
+    expect(words).toMatch(/can strike whoever goes there, and nothing on the truck holds it/);
+  });
+
+  it('strikes in every arrangement that a search by the plain rules comes to', () => {
+    const start = act(loose, { act: 'acknowledge' }).world;
+    const transitions = new Transitions(start, null, ['knowledge', 'paper']);
+    let looked = 0;
+    exploreAll(transitions, ['park', 'go', 'aloft', 'come-down', 'operate', 'support'], {
+      runs: 2500,
+      leaves: (each) => each.act === 'go' && each.to !== 'p1.butt' && each.to !== 'p2.butt',
+      enter: (state) => {
+        const world = transitions.worldOf(state);
+        if (refusalOf(world, tieIn) !== null || world.parts.find(({ id }) => id === 'p2.tie')?.faults.length === 0)
+          return;
+        looked++;
+        const done = act(world, tieIn);
+        expect(done.ok ? done.exposures.map(({ hazard }) => hazard) : []).toContain('drop:p2.tie');
+      },
+    });
+    expect(looked).toBeGreaterThan(0);
+  });
+});
+
+it('the same by a crew that can get up, open it, ground it and hold it is done', () => {
+  expect(searched(millLane(brokenTie, withTools(bucket, belt, arm, ...grounds))).words).toMatch(/can be done safely/);
 });

@@ -25,7 +25,7 @@ export const proved = (world: World, step: Partial<Step> = {}, runs = 300): Proo
   prove(world, { seed: 1, tries: 40, runs, step: { ...plainStep, ...step } });
 
 /** The claim, which must be there. */
-export const claim = (proof: Proof, id: string): Claim => {
+export const claim = (proof: Pick<Proof, 'claims'>, id: string): Claim => {
   const found = proof.claims.find((each) => each.id === id);
   if (found === undefined) throw new Error(`no claim ${id}: ${proof.claims.map((each) => each.id).join(' ')}`);
   return found;
