@@ -67,7 +67,7 @@ export const surroundingsOf = (set: Materials): Surroundings => {
       land = landOf(set, place);
       root.add(land.group);
       yield;
-      grown = grownIn(set, place, insideOf(houses), TUFTS);
+      grown = grownIn(set, place, world.site.temperatureC, insideOf(houses), TUFTS);
       root.add(grown.group);
       yield;
       for (const _ of backdropSteps(place.standing, set, beyond)) yield;

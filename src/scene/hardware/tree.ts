@@ -1,8 +1,8 @@
 /**
- * Tree: trunk with forks and sprays of leaves. Origin: ground at the trunk. Variants: `broadleaf`, `conifer`, `bush`.
- * Size: height, spread of the crown (diameter).
+ * Tree: trunk with forks and sprays of leaves. Origin: ground at the trunk. Variants: `broadleaf`, `conifer`, `bush`; state
+ * `bare`: its leaves are shed and its twigs show (a conifer keeps its needles). Size: height, spread of the crown (diameter).
  */
-import { Matrix4, PlaneGeometry, Vector3 } from 'three';
+import { Matrix4, PlaneGeometry, Quaternion, Vector3 } from 'three';
 import { stream } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { wire } from './wire.ts';
@@ -32,8 +32,40 @@ const branch = (a: Assembly, z: number, azimuth: number, reach: number): void =>
   a.within(turn, () => a.add('needles', g));
 };
 
+/** A spray of twigs from its foot on. */
+const twigs = (a: Assembly, foot: Vector3, way: Vector3, width: number, next: () => number): void => {
+  const g = new PlaneGeometry(width, width).translate(0, width / 2, 0).rotateY(next() * Math.PI);
+  const turn = new Matrix4()
+    .makeRotationFromQuaternion(new Quaternion().setFromUnitVectors(new Vector3(0, 1, 0), way))
+    .setPosition(foot);
+  a.within(turn, () => a.add('twigs', g));
+};
+
+/** What shows of a limb that has no leaves: branches off it, and sprays of twigs along these. */
+const branches = (a: Assembly, knee: Vector3, tip: Vector3, long: number, next: () => number): void => {
+  const on = tip.clone().sub(knee).normalize();
+  for (let i = 0; i < 5; i++) {
+    const aside = new Vector3(next() - 0.5, next() - 0.5, next() - 0.3).multiplyScalar(1.9);
+    const way = on.clone().add(aside).normalize();
+    const from = knee.clone().lerp(tip, 0.25 + 0.18 * i);
+    const end = from.clone().addScaledVector(way, long * (0.6 + 0.5 * next()));
+    a.add(
+      'bark',
+      wire([from, end], (k) => long * 0.03 * (1 - 0.7 * k), 4, 1),
+    );
+    for (let k = 0; k < 3; k++) {
+      const lean = way
+        .clone()
+        .add(new Vector3(next() - 0.5, next() - 0.5, next() - 0.4))
+        .normalize();
+      twigs(a, from.clone().lerp(end, 0.4 + 0.3 * k), lean, long * (0.75 + 0.35 * next()), next);
+    }
+  }
+};
+
 export const tree = builder({
   kind: 'tree',
+  states: ['whole', 'bare'],
   variants: ['broadleaf', 'conifer', 'bush'],
   size: { height: 9, spread: 5 },
   build: (a, s, part) => {
@@ -69,6 +101,7 @@ export const tree = builder({
         ),
       );
     const limbs = 7;
+    const bare = part.state === 'bare';
     for (let i = 0; i < limbs; i++) {
       const t = ((i + next() * 0.6) / limbs) * 2 * Math.PI;
       const reach = r * (0.35 + 0.4 * next()) * (i === 0 ? 0.2 : 1);
@@ -84,7 +117,9 @@ export const tree = builder({
           1,
         ),
       );
+      if (bare) branches(a, knee, tip, s.height * (bush ? 0.32 : 0.2), next);
     }
+    if (bare) return;
     const count = bush ? 70 : 230;
     const low = bush ? 0.05 : 0.36;
     for (let i = 0; i < count; i++) {

@@ -1,4 +1,4 @@
-/** Textures of the site: grass, gravel, asphalt, concrete, boards, shingles, bark, leaves. */
+/** Textures of the site: grass, gravel, asphalt, concrete, boards, shingles, bark, leaves, twigs. */
 import type { DataTexture } from 'three';
 import { hash, layers, noise, step } from './noise.ts';
 import { colours, field, mix, normals, rgb, scale } from './textures.ts';
@@ -160,3 +160,32 @@ export const needles = (): DataTexture =>
     const shade = 0.25 + 0.75 * hash(Math.floor(v * 34 - x * 3.4 + 40), u < 0.5 ? 1 : 2, 3);
     return [...mix(rgb(0x1c2a1c), rgb(0x41573a), shade * (0.5 + 0.5 * x)), on ? 255 : 0];
   });
+
+/** A spray of bare twigs from its foot (v = 0) upward, each forking twice; alpha cuts it out. */
+export const twigs = (): DataTexture => {
+  const n = 256;
+  const shade = new Float32Array(n * n).fill(-1);
+  const stroke = (x: number, y: number, turn: number, long: number, wide: number, seed: number): void => {
+    for (let s = 0; s < long; s++) {
+      const bend = turn + 0.35 * (hash(seed, 1, 6) - 0.5) * (s / long);
+      const half = Math.max(0.8, wide * (1 - (0.6 * s) / long));
+      const [u, v] = [x + s * Math.sin(bend), y + s * Math.cos(bend)];
+      for (let d = -half; d <= half; d += 0.5) {
+        const [i, j] = [Math.round(u + d * Math.cos(bend)), Math.round(v - d * Math.sin(bend))];
+        if (i >= 0 && i < n && j >= 0 && j < n) shade[j * n + i] = 0.5 + (0.5 * d) / half;
+      }
+    }
+    if (long < 24) return;
+    for (let k = 0; k < 6; k++) {
+      const at = long * (0.25 + 0.72 * hash(seed, 2, k));
+      const aside = (k % 2 === 0 ? 1 : -1) * (0.45 + 0.45 * hash(seed, 3, k));
+      const reach = long * (0.3 + 0.2 * hash(seed, 4, k)) * (1.25 - (0.6 * at) / long);
+      stroke(x + at * Math.sin(turn), y + at * Math.cos(turn), turn + aside, reach, wide * 0.6, seed * 6 + k + 1);
+    }
+  };
+  for (const [i, turn] of [-0.34, 0.02, 0.36].entries()) stroke(n / 2, 0, turn, n * 0.84, 2.3, 11 + i);
+  return colours(n, n, (u, v) => {
+    const k = shade[Math.floor(v * n) * n + Math.floor(u * n)] as number;
+    return [...mix(rgb(0x2f2720), rgb(0x6a5c4c), Math.max(0, k)), k < 0 ? 0 : 255];
+  });
+};

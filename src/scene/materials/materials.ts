@@ -27,6 +27,7 @@ import {
   needles,
   ribs,
   shingles,
+  twigs,
 } from './ground.ts';
 import { mottle, oxide, rustColour, spangle, strandNormals, streaks } from './metal.ts';
 import { endGrain, woodColour, woodNormals } from './wood.ts';
@@ -163,6 +164,16 @@ const make = () => {
     bark: () => standard({ roughness: 1, map: bark() }),
     leaves: () => standard({ roughness: 0.9, map: leaves(), alphaTest: 0.5, side: DoubleSide }),
     needles: () => standard({ roughness: 0.9, map: needles(), alphaTest: 0.5, side: DoubleSide }),
+    // Blended: from afar a crown of twigs is a haze, which a cut-out would make solid or leave out.
+    twigs: () =>
+      standard({
+        roughness: 0.9,
+        map: twigs(),
+        transparent: true,
+        depthWrite: false,
+        side: DoubleSide,
+        forceSinglePass: true,
+      }),
     mark: () =>
       new MeshPhysicalMaterial({
         roughness: 1,

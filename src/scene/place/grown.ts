@@ -115,9 +115,15 @@ const sizes: Readonly<Record<string, { readonly height: number; readonly spread:
   bush: { height: 1.9, spread: 2.6 },
 };
 
-const trees = (set: Materials, copyOf: CopyOf, plants: Plants): InstancedMesh[] =>
+/** Degrees Celsius below which broad leaves are taken to be shed: the picture knows no other season (estimate). */
+const BARE = 5;
+
+const trees = (set: Materials, copyOf: CopyOf, plants: Plants, bare: boolean): InstancedMesh[] =>
   Object.entries(plants).flatMap(([variant, list]) => {
-    const one = hardware.tree?.({ kind: 'tree', variant, seed: 3, size: { ...sizes[variant] } }, set);
+    const one = hardware.tree?.(
+      { kind: 'tree', variant, state: bare ? 'bare' : 'whole', seed: 3, size: { ...sizes[variant] } },
+      set,
+    );
     if (!one || list.length === 0) return [];
     const places = list.map(([x, y, k], i) => matrix(x, y, hash(i, 5, 9) * 6.28, k * (0.9 + 0.2 * hash(i, 6, 9)), k));
     return one.children.map((child) => instanced(child as Mesh, copyOf, places, false));
@@ -143,7 +149,13 @@ export interface Grown {
 }
 
 /** Everything grown; `keep` says where tufts may stand (not through a truck or a house). */
-export const grownIn = (set: Materials, place: Place, keep: (x: number, y: number) => boolean, many: number): Grown => {
+export const grownIn = (
+  set: Materials,
+  place: Place,
+  celsius: number,
+  keep: (x: number, y: number) => boolean,
+  many: number,
+): Grown => {
   const group = new Group();
   // A material that served single things and many-fold ones would change its program twice a frame.
   const copies = new Map<MeshStandardMaterial, MeshStandardMaterial>();
@@ -168,7 +180,11 @@ export const grownIn = (set: Materials, place: Place, keep: (x: number, y: numbe
   });
   grass.receiveShadow = true;
   grass.frustumCulled = false;
-  group.add(grass, ...trees(set, copyOf, place.plants), ...(place.fieldFence ? fence(set, copyOf) : []));
+  group.add(
+    grass,
+    ...trees(set, copyOf, place.plants, celsius < BARE),
+    ...(place.fieldFence ? fence(set, copyOf) : []),
+  );
   return {
     group,
     soak: (on) => {
@@ -178,7 +194,7 @@ export const grownIn = (set: Materials, place: Place, keep: (x: number, y: numbe
       }
       if (on) material.color.setRGB(2.1, 2.3, 2.7);
       else material.color.setRGB(1, 1, 1);
-      material.roughness = on ? 0.4 : 1;
+      material.roughness = on ? 0.65 : 1;
     },
     dispose: () => {
       for (const child of group.children as InstancedMesh[]) {

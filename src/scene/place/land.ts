@@ -162,7 +162,7 @@ export const landOf = (set: Materials, place: Place): Land => {
       ] as const) {
         mine.color.copy(theirs.color).multiply(tint);
         if (snow > 0) mine.color.lerp(lying, mine === asphalt ? 0.35 : 0.85);
-        mine.roughness = mine === asphalt ? theirs.roughness : iced ? 0.45 : 1;
+        mine.roughness = mine === asphalt ? theirs.roughness : iced ? 0.72 : 1;
       }
     },
     dispose: () => {
