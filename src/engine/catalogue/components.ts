@@ -16,6 +16,7 @@ import { ownSetKinds } from './components/ownSet.ts';
 import { poleKinds } from './components/pole.ts';
 import { premisesKinds } from './components/premises.ts';
 import { supplyKinds } from './components/supply.ts';
+import { suspendedKinds } from './components/suspended.ts';
 import { switchingKinds } from './components/switching.ts';
 import { transformerKinds } from './components/transformer.ts';
 import type { ComponentKind } from './types.ts';
@@ -36,6 +37,7 @@ export const componentKinds: readonly ComponentKind[] = [
   ...supplyKinds,
   ...guyKinds,
   ...insulatorKinds,
+  ...suspendedKinds,
   ...fittingKinds,
   ...lineGearKinds,
   ...lowSideKinds,

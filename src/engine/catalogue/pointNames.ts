@@ -43,6 +43,7 @@ const names: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
   'post-insulator': { conductor: 'conductor in the saddle', pin: 'foot of the post' },
   'suspension-insulator': { conductor: 'line-side fitting', yoke: 'pole-side fitting' },
+  'suspension-string': { conductor: 'clamp at its foot', yoke: 'eye in the arm' },
   'ridge-pin': { pin: 'bracket of the pin' },
   guy: { top: 'strand above the insulator', low: 'strand in reach from the ground' },
   'strain-insulator': { upper: 'eye of the upper strand', lower: 'eye of the lower strand' },

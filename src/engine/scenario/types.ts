@@ -140,7 +140,7 @@ export interface ScenarioPole {
   readonly y: number;
   readonly lengthM: number;
   readonly class: string;
-  readonly framing: 'tap' | 'tangent' | 'deadend' | 'arm' | 'arm-tap' | 'arm-deadend' | 'armless';
+  readonly framing: 'tap' | 'tangent' | 'deadend' | 'arm' | 'arm-tap' | 'arm-deadend' | 'arm-suspension' | 'armless';
   /** What carries its conductors through; a pin insulator if not said. */
   readonly insulator?: 'pin' | 'post' | 'polymer-post';
   /** How they are tied; preformed if not said. */

@@ -106,7 +106,7 @@ const written = group('What may be varied of a scenario, and how far.', {
   }).optional(),
   light: words(lights, 'Light by which the scene is seen.'),
   weather: words(weathers, 'Weather; snow comes in winter months only.'),
-  framing: words(framings, 'How lines of several phases run through: on an arm or on brackets.'),
+  framing: words(framings, 'How lines of several phases run through: on an arm, in strings under it, or on brackets.'),
   insulators: words(insulators, 'What carries conductors through.'),
   ties: words(ties, 'How conductors are tied.'),
   strings: words(strings, 'What conductors end on.'),

@@ -5,7 +5,7 @@
  */
 import { componentKind, isComponentKind } from '../catalogue/components.ts';
 import type { Draw } from './draw.ts';
-import type { Bounds } from './types.ts';
+import { type Bounds, framings } from './types.ts';
 import { type Group, rowsAt } from './written.ts';
 
 const across: Readonly<Record<string, string>> = { road: 'field', field: 'road' };
@@ -13,7 +13,7 @@ const along: Readonly<Record<string, string>> = { source: 'load', load: 'source'
 
 const poleOf = ({ id }: Group): string => String(id).split('.')[0] ?? '';
 
-/** Arm or brackets where several phases run through, and what holds the conductors. */
+/** Arm, strings under it, or brackets where several phases run through, and what holds the conductors. */
 export function varyFraming(draw: Draw, written: Group, bounds: Bounds): Group {
   const pick = (key: string, words: readonly string[], ordinary: string): Group => {
     if (words.length === 0) return {};
@@ -29,7 +29,7 @@ export function varyFraming(draw: Draw, written: Group, bounds: Bounds): Group {
   return {
     ...written,
     poles: rowsAt(written, 'poles').map((pole) => {
-      const through = pole.framing === 'arm' || pole.framing === 'armless';
+      const through = framings.some((word) => word === pole.framing);
       const varied = { ...pole, ...hardware, ...(through && framing !== null ? { framing } : {}) };
       return Object.fromEntries(Object.entries(varied).filter(([, value]) => value !== null)) as Group;
     }),

@@ -1,12 +1,14 @@
 /**
  * Three-phase framing: a 2.4 m crossarm 0.45 m below the roof, phases a and c on pins at its ends, phase b on a pole-top pin;
- * at a dead end insulators in their place and a guy. Two phases hang where their letters do. A single conductor beside
+ * at a dead end insulators in their place and a guy; or in suspension strings under the arm's ends, phase b on its
+ * pole-top pin as before, for a string beside the pole would hang in the braces. Two phases hang where their letters do. A single conductor beside
  * others brings a pin on each pole. Distances: typical, common practice; every utility has its own construction standard.
  */
+import { STRING } from '../catalogue/components/suspended.ts';
 import { lettersOf, type Phase, type Phases, phaseNet } from '../catalogue/phaseNets.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import type { Scenario, ScenarioPole, ScenarioSpan } from '../scenario/types.ts';
-import { carrierOf, deadEnd, tieWords } from './heldBy.ts';
+import { carrierOf, deadEnd, hanger, tieWords } from './heldBy.ts';
 import { type PartSpec, partForm } from './partForm.ts';
 import { framingParts, guyOf, guyOut, heightOf } from './poleParts.ts';
 import type { Part } from './types.ts';
@@ -16,6 +18,8 @@ const PIN_ABOVE_ARM = 0.06;
 /** Groove of a pin insulator above its foot. */
 const GROOVE = 0.3;
 const ACROSS: Readonly<Record<Phase, number>> = { a: -1.07, b: 0, c: 1.07 };
+/** Strings hang from eye bolts through the arm. */
+const EYE_BELOW_ARM = 0.07;
 /** Brackets of an armless pole: out from its middle, and below the roof. */
 const BRACKET: Readonly<Record<Phase, readonly [across: number, below: number]>> = {
   a: [-0.5, 0.6],
@@ -28,6 +32,8 @@ export const isArm = ({ framing }: ScenarioPole): boolean => framing.startsWith(
 
 const isDeadend = ({ framing }: ScenarioPole): boolean => framing === 'arm-deadend';
 
+const isHung = ({ framing }: ScenarioPole, letter: Phase): boolean => framing === 'arm-suspension' && letter !== 'b';
+
 const isArmless = ({ framing }: ScenarioPole): boolean => framing === 'armless';
 
 /** Foot of the insulator of a phase. */
@@ -37,6 +43,7 @@ const footOf = (pole: ScenarioPole, letter: Phase): Vec3 => {
     const [across, below] = BRACKET[letter];
     return [pole.x, pole.y + across, h - below];
   }
+  if (isHung(pole, letter)) return [pole.x, pole.y + ACROSS[letter], h - ARM_BELOW - EYE_BELOW_ARM];
   const z = letter === 'b' ? h : h - ARM_BELOW + PIN_ABOVE_ARM;
   const dead = letter === 'b' ? h - 0.15 : h - ARM_BELOW;
   return [pole.x, pole.y + ACROSS[letter], isDeadend(pole) ? dead : z];
@@ -45,6 +52,7 @@ const footOf = (pole: ScenarioPole, letter: Phase): Vec3 => {
 /** Where the conductor of a phase is held on an arm pole. */
 export const heldAt = (pole: ScenarioPole, letter: Phase): Vec3 => {
   const [x, y, z] = footOf(pole, letter);
+  if (isHung(pole, letter)) return [x, y, z - STRING];
   return [x, y, isDeadend(pole) ? z : z + GROOVE];
 };
 
@@ -89,6 +97,13 @@ const phaseParts = (pole: ScenarioPole, net: string, letter: Phase): readonly Pa
     const nets = { conductor, yoke: `yoke-${letter}` };
     const { kind, words } = deadEnd(pole);
     return [ofPhase(on(`deadend-${letter}`, kind, foot, { nets, words }), letter)];
+  }
+  if (isHung(pole, letter)) {
+    const nets = { conductor, yoke: `yoke-${letter}` };
+    return [
+      ofPhase(on(`string-${letter}`, hanger(pole).kind, foot, { nets, words: hanger(pole).words }), letter),
+      ofPhase(on(`seat-${letter}`, 'suspension-clamp', heldAt(pole, letter)), letter),
+    ];
   }
   const { kind, words } = carrierOf(pole);
   return [

@@ -18,4 +18,10 @@ export const deadEnd = ({ strings }: ScenarioPole): Holder =>
     ? { kind: 'deadend-insulator', words: {} }
     : { kind: 'suspension-insulator', words: { material: strings } };
 
+/** What a conductor hangs in. */
+export const hanger = ({ strings = 'porcelain' }: ScenarioPole): Holder => ({
+  kind: 'suspension-string',
+  words: { material: strings },
+});
+
 export const tieWords = ({ tie = 'preformed' }: ScenarioPole): Holder['words'] => ({ form: tie });

@@ -1,13 +1,16 @@
 /**
  * Dead-end insulator on an eye bolt, with the dead-end clamp that holds the conductor. Origin: face of the pole or arm at
  * the bolt; it reaches along `side` toward the span. Variants: `bells` (two porcelain discs), `polymer`, `glass` (two
- * toughened discs). State `broken`: the disc at the span has lost its skirt. Suspension strings hang down from an eye
- * instead and carry the conductor, which runs along `side`, in a shoe.
+ * toughened discs). State `broken`: the disc at the span has lost its skirt; `uncoupled`: the
+ * ball of the first joint half out of its socket.
  */
-import { CylinderGeometry, Matrix4 } from 'three';
+import { CylinderGeometry, Matrix4, SphereGeometry } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { profileOf, turnedOf } from './profiles.ts';
 import { bar, bolt, type Profile, ring, rod, turned } from './shapes.ts';
+
+/** How far a ball without its cotter stands out of its socket. */
+const APART = 0.02;
 
 /** z of a string element turned along outward x, at distance `x`. */
 const laid = (x: number, flip: boolean): Matrix4 =>
@@ -77,12 +80,29 @@ const shoe = (a: Assembly, x: number): void => {
   a.name('tail', [x + 0.045, 0, -0.016]);
 };
 
-const string = (a: Assembly, from: number, variant: string, state: string): number =>
-  variant === 'polymer' ? rubber(a, from) : discs(a, from, variant === 'glass', state === 'broken');
+/** The string itself, turned along x from `from`; x of its far fitting. */
+export const string = (a: Assembly, from: number, variant: string, state: string): number => {
+  const apart = state === 'uncoupled' ? APART : 0;
+  const whole = (at: number): number =>
+    variant === 'polymer' ? rubber(a, at) : discs(a, at, variant === 'glass', state === 'broken');
+  if (apart === 0) return whole(from);
+  // The ball has worked out of the socket as far as its neck and hangs on the lip.
+  a.add('zinc', new SphereGeometry(0.0125, 12, 8).translate(from - 0.004, 0, -0.004));
+  a.add('zinc', rod([from - 0.004, 0, -0.004], [from + 0.024, 0, -0.009], 0.0075, 10));
+  let end = from;
+  const sag = new Matrix4()
+    .makeTranslation(from, 0, -0.006)
+    .multiply(new Matrix4().makeRotationY(0.05))
+    .multiply(new Matrix4().makeTranslation(-from, 0, 0));
+  a.within(sag, () => {
+    end = whole(from + apart);
+  });
+  return end;
+};
 
 export const deadend = builder({
   kind: 'deadend-insulator',
-  states: ['whole', 'broken'],
+  states: ['whole', 'broken', 'uncoupled'],
   variants: ['bells', 'polymer', 'glass'],
   size: { bolt: 0.03, shoe: 1 },
   build: (a, size, part) => {
@@ -107,38 +127,6 @@ export const deadendShoe = builder({
     a.within(new Matrix4().makeTranslation(0.115, 0, -0.03).multiply(new Matrix4().makeRotationX(0.5)), () => {
       for (const s of [-1, 1]) a.add('zinc', rod([0, s * 0.0165, 0], [0, s * 0.0165, -0.06], 0.0045, 8));
       a.add('zinc', bar([0, -0.024, -0.05], [0, 0.024, -0.05], 0.018, 0.006));
-    });
-  },
-});
-
-/** Suspension shoe under a string, the conductor along x at `z`. */
-const saddle = (a: Assembly, z: number): void => {
-  a.add('zinc', bar([0, 0, z + 0.085], [0, 0, z + 0.02], 0.03, 0.01, [0, 1, 0]));
-  a.add('aluminium', bar([-0.1, 0, z - 0.008], [0.1, 0, z - 0.008], 0.03, 0.016));
-  for (const s of [-1, 1]) a.add('aluminium', bar([s * 0.095, 0, z - 0.008], [s * 0.125, 0, z - 0.018], 0.03, 0.014));
-  a.add('aluminium', bar([-0.05, 0, z + 0.012], [0.05, 0, z + 0.012], 0.026, 0.012));
-  for (const x of [-0.034, 0.034]) {
-    for (const y of [-0.019, 0.019])
-      a.add('zinc', rod([x, y, z - 0.02], [x, y, z + 0.034], 0.0045, 8), bolt([x, y, z + 0.02], [0, 0, 1], 0.014, 0));
-    a.add('zinc', bar([x, -0.022, z - 0.018], [x, 0.022, z - 0.018], 0.011, 0.008));
-  }
-  a.name('conductor', [0, 0, z]);
-};
-
-export const suspension = builder({
-  kind: 'suspension-insulator',
-  states: ['whole', 'broken'],
-  variants: ['bells', 'polymer', 'glass'],
-  size: { swing: 0 },
-  build: (a, size, part) => {
-    a.add('zinc', ring([0, 0, -0.012], [0, 1, 0], 0.018, 0.007), rod([0, 0, 0.004], [0, 0, 0.16], 0.008, 10));
-    a.add('zinc', bolt([0, 0, 0.13], [0, 0, 1], 0.027, 0.05));
-    a.within(new Matrix4().makeRotationX(size.swing), () => {
-      let end = 0;
-      a.within(new Matrix4().makeRotationY(Math.PI / 2), () => {
-        end = string(a, 0.03, part.variant, part.state);
-      });
-      saddle(a, -end - 0.06);
     });
   },
 });

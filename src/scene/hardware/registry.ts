@@ -8,7 +8,7 @@ import { car } from './car.ts';
 import { splitBolt, squeezeConnector } from './connectors.ts';
 import { crossarm } from './crossarm.ts';
 import { cutout } from './cutout.ts';
-import { deadend, deadendShoe, suspension } from './deadend.ts';
+import { deadend, deadendShoe } from './deadend.ts';
 import { disconnect } from './disconnect.ts';
 import { dog } from './dog.ts';
 import { generator } from './generator.ts';
@@ -32,6 +32,7 @@ import { secondaryRack } from './secondaryRack.ts';
 import { serviceMast } from './serviceMast.ts';
 import { neutralSpool, secondaryClevis } from './spool.ts';
 import { streetlight } from './streetlight.ts';
+import { suspension, suspensionClamp } from './suspension.ts';
 import { strandClamp, telecomCable, telecomEnclosure } from './telecom.ts';
 import { tie } from './tie.ts';
 import { transformer } from './transformer.ts';
@@ -90,6 +91,7 @@ const builders: readonly Builder[] = [
   strandClamp,
   streetlight,
   suspension,
+  suspensionClamp,
   tag,
   telecomCable,
   telecomEnclosure,

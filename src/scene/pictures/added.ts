@@ -229,16 +229,6 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       ],
     ],
   ],
-  'cotter-missing': [
-    [
-      'steel',
-      0.009,
-      [
-        [0.02, 0, -0.035],
-        [-0.03, 0, -0.06],
-      ],
-    ],
-  ],
   'stirrup-burned': [
     [
       'insulated',

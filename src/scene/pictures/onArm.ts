@@ -104,6 +104,15 @@ const deadend =
     return [{ spec: { kind: 'deadend-insulator', variant, side }, at: stringAt(part, around, side) }];
   };
 
+/** Hung from the arm, and its clamp at the conductor's height. */
+const hung =
+  (kind: string): Picture =>
+  (part, around) => {
+    const variant = strings[part.words.material ?? ''];
+    const spec = { kind, side: lineAzimuth(part, around), ...(variant === undefined ? {} : { variant }) };
+    return [{ spec, at: shifted(part.at, armShift(part, around), 0, 0) }];
+  };
+
 /** Bodies that hold conductors. */
 export const armBodies: Readonly<Record<string, Picture>> = {
   crossarm,
@@ -113,4 +122,6 @@ export const armBodies: Readonly<Record<string, Picture>> = {
   tie,
   'deadend-insulator': deadend('polymer'),
   'suspension-insulator': deadend('porcelain'),
+  'suspension-string': hung('suspension-insulator'),
+  'suspension-clamp': hung('suspension-clamp'),
 };

@@ -50,6 +50,7 @@ const byCondition: Readonly<Record<string, Shown>> = {
   'contacts-burned': { mark: 'flash', share: 0.8 },
   contaminated: { mark: 'crust' },
   corroded: { mark: 'rust' },
+  'cotter-missing': { states: ['uncoupled'] },
   cracked: { mark: 'crack' },
   damaged: { states: ['loose', 'displaced', 'hanging', 'unlashed', 'open'] },
   'disconnector-operated': { states: ['disconnected'] },

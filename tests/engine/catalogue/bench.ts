@@ -24,7 +24,7 @@ export interface Case extends Laid {
   readonly second?: true;
   readonly own?: string;
   readonly load?: string;
-  readonly arm?: true;
+  readonly arm?: 'arm' | 'arm-suspension';
   readonly cable?: true;
   readonly with?: readonly Laid[];
 }
@@ -56,8 +56,8 @@ ${(c.equipment ?? []).map((row) => `  - ${row}`).join('\n')}
 const armed = (c: Case): string => `
 supply: { system: 12.47Y/7.2, circuit: Feeder 5, at: p1.main, phases: abc, fault-current: 1.2 kA, three-phase-fault-current: 1.5 kA, x-over-r: 2, upstream: { name: recloser 5, customers: 300, travel: 10 min, recloses: true } }
 poles:
-  - { id: p1, number: T-1, x: -50 m, length: 40 ft, framing: arm }
-  - { id: p2, number: T-2, x: 0 m, length: 40 ft, framing: arm }
+  - { id: p1, number: T-1, x: -50 m, length: 40 ft, framing: ${c.arm} }
+  - { id: p2, number: T-2, x: 0 m, length: 40 ft, framing: ${c.arm} }
   - { id: p3, number: T-3, x: 50 m, length: 40 ft, framing: arm-deadend }
 spans:
   - { id: s1, from: p1.main, to: p2.main, phases: abc, conductor: Swan, sag: 2 ft }
@@ -133,7 +133,7 @@ export const cases: readonly Case[] = [
   {
     kind: 'arm-wet-track',
     on: 'p2.crossarm',
-    arm: true,
+    arm: 'arm',
     with: [{ kind: 'pin-insulator-contaminated', on: 'p2.insulator-a' }],
   },
   { kind: 'limb-on-line', on: 's2.phase' },
@@ -222,10 +222,11 @@ export const cases: readonly Case[] = [
   { kind: 'pole-top-split', on: 'p2.insulator' },
   { kind: 'ridge-pin-loose', on: 'p2.ridge-pin', equipment: ['{ id: p2.ridge-pin, kind: ridge-pin }'] },
   { kind: 'cotter-missing', on: 'p3.deadend', deadend: ', strings: porcelain' },
+  { kind: 'suspension-clamp-open', on: 'p2.seat-a', arm: 'arm-suspension' },
   { kind: 'deadend-shoe-slipping', on: 'p3.shoe', equipment: ['{ id: p3.shoe, kind: deadend-shoe, side: source }'] },
-  { kind: 'crossarm-cracked', on: 'p2.crossarm', arm: true },
-  { kind: 'crossarm-end-decayed', on: 'p2.crossarm', arm: true },
-  { kind: 'crossarm-brace-loose', on: 'p2.crossarm', arm: true },
+  { kind: 'crossarm-cracked', on: 'p2.crossarm', arm: 'arm' },
+  { kind: 'crossarm-end-decayed', on: 'p2.crossarm', arm: 'arm' },
+  { kind: 'crossarm-brace-loose', on: 'p2.crossarm', arm: 'arm' },
   { kind: 'cutout-bracket-loose', on: 'p2.cutout' },
   { kind: 'stirrup-burned', on: 'p2.stirrup', equipment: ['{ id: p2.stirrup, kind: stirrup }'] },
   { kind: 'service-wedge-slipped', on: 'a.drop' },

@@ -1,9 +1,12 @@
 /** Arm framings and coupled spans: everything hangs where something holds it, each phase on its own net. */
 import { describe, expect, test } from 'vitest';
 import { distance } from '../../../src/engine/math/vec3.ts';
+import { looseRuns } from '../../../src/engine/mechanics/looseRuns.ts';
 import { partById, pointAt } from '../../../src/engine/world/edit.ts';
 import type { Part, World } from '../../../src/engine/world/types.ts';
+import { textOf } from '../catalogue/bench.ts';
 import { model, modelNames } from '../circuit/models/scenes.ts';
+import { built } from './shuffled.ts';
 
 const spansOf = (world: World): readonly Part[] => world.parts.filter(({ kind }) => kind === 'coupled-span');
 
@@ -64,4 +67,37 @@ test('a transformer is rated for its system unless it says otherwise', () => {
   expect(partById(model('island'), 'p2.transformer').values.primaryVolts).toBe(14_400);
   expect(partById(model('delta'), 'p3.transformer').values.primaryVolts).toBe(4800);
   expect(partById(model('wye-bank'), 'p2.unit-a').values.primaryVolts).toBe(7620);
+});
+
+describe('on an arm with suspension strings', () => {
+  const text = textOf({ kind: 'suspension-clamp-open', on: 'p2.seat-a', arm: 'arm-suspension' });
+  const world = built(text);
+
+  test.each(['a', 'c'])('phase %s hangs under the arm, in a clamp at the foot of its string', (letter) => {
+    const arm = partById(world, 'p2.crossarm').at;
+    const held = pointAt(world, `p2.string-${letter}/conductor`);
+    expect(partById(world, `p2.seat-${letter}`).at).toEqual(held);
+    expect(partById(world, `s1.phase-${letter}`).end).toEqual(held);
+    expect((held ?? arm)[2]).toBeLessThan(arm[2] - 0.4);
+    expect(world.parts.some(({ id }) => id === `p2.insulator-${letter}`)).toBe(false);
+  });
+
+  test('the middle phase stays on its pole-top pin', () => {
+    expect(partById(world, 'p2.insulator-b').kind).toBe('pin-insulator');
+  });
+
+  test('a clamp whose keeper is off lets its conductor lie loose, a sound one does not', () => {
+    expect(looseRuns(world).map(({ tie }) => tie.id)).toEqual(['p2.seat-a']);
+    const sound = { ...world, parts: world.parts.map((part) => ({ ...part, faults: [] })) };
+    expect(looseRuns(sound)).toEqual([]);
+  });
+
+  test.each([
+    ['porcelain', ''],
+    ['polymer', ', strings: polymer'],
+    ['glass', ', strings: glass'],
+  ])('strings are of %s when the pole says so', (material, says) => {
+    const made = built(text.replaceAll('framing: arm-suspension }', `framing: arm-suspension${says} }`));
+    expect(partById(made, 'p2.string-c').words.material).toBe(material);
+  });
 });

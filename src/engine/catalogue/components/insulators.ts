@@ -68,7 +68,7 @@ const post: ComponentKind = {
   source: 'common practice',
 };
 
-const suspension: ComponentKind = {
+export const suspension: ComponentKind = {
   ...plain,
   id: 'suspension-insulator',
   name: 'string of insulators',

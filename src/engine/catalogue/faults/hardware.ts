@@ -41,15 +41,39 @@ const cotterGone: FaultKind = {
   ...falls,
   id: 'cotter-missing',
   name: 'cotter key gone from a string',
-  on: ['suspension-insulator'],
+  on: ['suspension-insulator', 'suspension-string'],
   signs: [
     mark('hardware', 'hardware: eye, ball half out of its socket, no cotter in it, as far as made out', 0.01, 0.05),
   ],
   conditions: ['cotter-missing', 'loose'],
-  mechanical: { drops: { what: 'the string with the end of the conductor', kilograms: 15 } },
-  harm: 'The ball works out of its socket, and the whole dead end comes down with its conductor.',
+  mechanical: { drops: { what: 'the string with its conductor', kilograms: 15 } },
+  harm: 'The ball works out of its socket, and the whole string comes down with its conductor.',
   tempting: [{ what: 'Push the ball back and go on', why: 'without its cotter it comes out again' }],
   tellApart: 'A seated joint shows the two legs of its cotter through the hole.',
+};
+
+const clampOpen: FaultKind = {
+  ...falls,
+  id: 'suspension-clamp-open',
+  name: 'suspension clamp with its keeper off',
+  on: ['suspension-clamp'],
+  signs: [
+    mark(
+      'keeper',
+      'keeper: standing up on one U-bolt, the other bare, conductor out of the groove, as made out',
+      0.012,
+      0.08,
+    ),
+  ],
+  conditions: ['loose', 'slipping'],
+  mechanical: { supports: 'lost' },
+  mechanisms: ['drop', 'approach'],
+  harm: 'The conductor lies on the lip of the clamp; a knock on the pole or a gust lets it roll out.',
+  controls: ['support-conductor', 'deenergize-ground', 'keep-clear'],
+  tempting: [
+    { what: 'Press the keeper down with a stick', why: 'what is pushed on is all that the conductor lies on' },
+  ],
+  tellApart: 'A tight keeper is level and shows thread beyond each of its nuts.',
 };
 
 const shoeSlips: FaultKind = {
@@ -182,6 +206,7 @@ export const hardwareFaults = [
   splitTop,
   pinLoose,
   cotterGone,
+  clampOpen,
   shoeSlips,
   armCracked,
   armDecayed,

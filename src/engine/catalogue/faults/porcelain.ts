@@ -96,7 +96,7 @@ const bellBroken: FaultKind = {
   ...leaking,
   id: 'bell-broken',
   name: 'broken bell in a string',
-  on: ['suspension-insulator'],
+  on: ['suspension-insulator', 'suspension-string'],
   only: { material: ['porcelain', 'glass'] },
   signs: [
     mark('body', 'string: in line, wet, one only a stub between its neighbours, as far as made out', 0.03, 0.15),

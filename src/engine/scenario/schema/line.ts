@@ -27,8 +27,8 @@ export const poleSchema = group('A pole and how it is framed.', {
   y: place('Position across the line, toward the field side; minus is the road side.', '0 m').prefault('0 m'),
   length: quantity('length', { doc: 'Whole length, butt to top.', example: '40 ft', from: '5 m', to: '30 m' }),
   class: poleClass.prefault(4),
-  framing: choice(['tap', 'tangent', 'deadend', 'arm', 'arm-tap', 'arm-deadend', 'armless'], {
-    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy; on an arm alike; three phases on brackets without an arm.',
+  framing: choice(['tap', 'tangent', 'deadend', 'arm', 'arm-tap', 'arm-deadend', 'arm-suspension', 'armless'], {
+    doc: 'How the phase is framed: where a tap begins, straight through, or where the line ends with a guy; on an arm alike; straight through in strings under the ends of the arm; three phases on brackets without an arm.',
     example: 'tangent',
   }),
   insulator: choice(['pin', 'post', 'polymer-post'], {
@@ -40,7 +40,7 @@ export const poleSchema = group('A pole and how it is framed.', {
     example: 'hand',
   }).optional(),
   strings: choice(['porcelain', 'polymer', 'glass'], {
-    doc: 'What strings at a dead end or tap are made of; one polymer insulator if left out.',
+    doc: 'What strings are made of; at a dead end or tap one polymer insulator, under an arm porcelain if left out.',
     example: 'porcelain',
   }).optional(),
 }).transform(
