@@ -38,7 +38,7 @@ const discs = (a: Assembly, from: number, glass: boolean, broken: boolean): numb
       if (broken && i === 1) a.add(glass ? 'glassDisc' : 'bisque', turned(stub, 18));
       else a.add(glass ? 'glassDisc' : 'porcelainBrown', turnedOf(shape));
       a.add('zinc', turnedOf('suspensionCap'));
-      a.add('zinc', rod([0, 0, 0.012], [0, 0, -0.04], 0.008, 10));
+      a.add('zinc', rod([0, 0, 0.012], [0, 0, -0.04], 0.008, 8));
       if (i === 1) a.markable(profileOf(shape));
     });
     a.add('zinc', ring([x - 0.1, 0, 0], [0, 1, 0], 0.016, 0.006));
@@ -64,7 +64,7 @@ const shoe = (a: Assembly, x: number): void => {
   a.add('zinc', ring([x, 0, 0], [0, 1, 0], 0.015, 0.006));
   for (const s of [-1, 1])
     a.add('aluminium', bar([x - 0.012, s * 0.013, 0], [x + 0.075, s * 0.013, -0.004], 0.024, 0.007, [0, 1, 0]));
-  a.add('aluminium', rod([x + 0.045, 0, -0.004], [x + 0.21, 0, 0], 0.0135, 14, 0.0095));
+  a.add('aluminium', rod([x + 0.045, 0, -0.004], [x + 0.21, 0, 0], 0.0135, 10, 0.0095));
   a.add('aluminium', bar([x + 0.06, 0, -0.017], [x + 0.175, 0, -0.012], 0.026, 0.008));
   for (const dx of [0.085, 0.145]) {
     a.add('zinc', ring([x + dx, 0, -0.002], [1, 0, 0], 0.0165, 0.0045));
@@ -87,8 +87,8 @@ export const string = (a: Assembly, from: number, variant: string, state: string
     variant === 'polymer' ? rubber(a, at) : discs(a, at, variant === 'glass', state === 'broken');
   if (apart === 0) return whole(from);
   // The ball has worked out of the socket as far as its neck and hangs on the lip.
-  a.add('zinc', new SphereGeometry(0.0125, 12, 8).translate(from - 0.004, 0, -0.004));
-  a.add('zinc', rod([from - 0.004, 0, -0.004], [from + 0.024, 0, -0.009], 0.0075, 10));
+  a.add('zinc', new SphereGeometry(0.0125, 7, 4).translate(from - 0.004, 0, -0.004));
+  a.add('zinc', rod([from - 0.004, 0, -0.004], [from + 0.024, 0, -0.009], 0.0075, 6));
   let end = from;
   const sag = new Matrix4()
     .makeTranslation(from, 0, -0.006)
@@ -106,7 +106,7 @@ export const deadend = builder({
   variants: ['bells', 'polymer', 'glass'],
   size: { bolt: 0.03, shoe: 1 },
   build: (a, size, part) => {
-    a.add('zinc', rod([-0.02, 0, 0], [size.bolt, 0, 0], 0.008, 10));
+    a.add('zinc', rod([-0.02, 0, 0], [size.bolt, 0, 0], 0.008, 8));
     a.add('zinc', new CylinderGeometry(0.016, 0.018, 0.018, 6).rotateZ(Math.PI / 2).translate(0.012, 0, 0));
     a.add('zinc', bar([0.0025, -0.028, 0], [0.0025, 0.028, 0], 0.057, 0.005, [1, 0, 0]));
     a.add('zinc', ring([size.bolt + 0.02, 0, 0], [0, 1, 0], 0.02, 0.007));
