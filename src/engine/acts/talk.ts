@@ -9,6 +9,9 @@ import { answerOf, circuitSaid, topicsOf, withReclosing } from './dispatcher.ts'
 import { type ActKind, event, outcome } from './kind.ts';
 import { onFoot, standHere } from './presence.ts';
 
+/** What an owner is told so that no dog is about any more. */
+export const shutIn = 'shut-dog-in';
+
 /** What the dispatcher is told, and what customers are told, with the sentence. */
 export const reports = {
   dispatcher: {
@@ -25,7 +28,7 @@ export const reports = {
     'keep-away': 'Keep away from the pole and the line.',
     'own-source': 'Your own source feeds into the line; it may only run behind transfer equipment.',
     'keep-set-off': 'Leave your own set off while we work.',
-    'shut-dog-in': 'Shut the dog in while we work.',
+    [shutIn]: 'Shut the dog in while we work.',
     'stays-out': 'Your service stays out until that is made right.',
     restored: 'Your service is back.',
   },
@@ -111,7 +114,8 @@ const alreadyTold = (world: World, person: Person, what: string): boolean =>
     : world.orders.customersTold.includes(`${person.id}/${what}`);
 
 const orderedBlock = ({ orders }: World): boolean => orders.reported.includes('block-reclosing');
-const dogsOut = ({ people }: World): boolean => people.some(({ role, at }) => role === 'dog' && at !== null);
+/** Whether a dog is about. */
+export const dogsOut = ({ people }: World): boolean => people.some(({ role, at }) => role === 'dog' && at !== null);
 
 /** Blocking and restoring take each other's place. */
 const reportedWith = (reported: readonly string[], what: string): readonly string[] => [
@@ -159,7 +163,7 @@ export const tell: ActKind<'tell'> = {
     const person = personById(world, act.who);
     if (!person || !Object.hasOwn(reportsTo(person), act.what)) return 'there is nothing of the kind to tell them';
     if (act.what === 'unblock-reclosing' && !orderedBlock(world)) return 'nothing is blocked';
-    if (act.what === 'shut-dog-in' && !dogsOut(world)) return 'there is no dog about';
+    if (act.what === shutIn && !dogsOut(world)) return 'there is no dog about';
     if (!world.orders.reported.includes(acknowledged)) return 'the call is not acknowledged yet';
     return alreadyTold(world, person, act.what) ? 'they were told that already' : null;
   },
@@ -177,7 +181,7 @@ export const tell: ActKind<'tell'> = {
       ...world,
       orders: { ...orders, customersTold: [...orders.customersTold, `${act.who}/${act.what}`] },
     };
-    return outcome(act.what === 'shut-dog-in' ? withoutDogs(told) : told, [event('said', act.who, 'Understood.')]);
+    return outcome(act.what === shutIn ? withoutDogs(told) : told, [event('said', act.who, 'Understood.')]);
   },
   offers: (world) =>
     world.people.flatMap((person) =>

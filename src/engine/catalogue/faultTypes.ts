@@ -97,6 +97,8 @@ export interface FaultKind {
     readonly misnames?: true;
     /** Is where nobody should be. */
     readonly present?: true;
+    /** An animal that nothing holds. */
+    readonly loose?: true;
   };
   /** Preconditions that do not hold as long as it lies there and its part stands as it set it. */
   readonly defeats?: readonly string[];

@@ -96,6 +96,7 @@ const lacking: Readonly<Record<string, string>> = {
   sleeves: 'sleeves with the gloves',
   watched: 'somebody who watches only',
   'owner-told': 'an owner who was told',
+  'dog-in': 'a dog that is shut in',
   'vehicle-chocked': 'wheels chocked',
   'engine-off': 'the engine off while listening',
   'truck-clear': 'the truck clear of the line',

@@ -138,6 +138,9 @@ const wornSound = (world: World, about: About, on: ToolKind['wornOn']): boolean 
   return tool !== null && !faulty(tool);
 };
 
+/** An animal that nothing holds. */
+export const isLoose = ({ faults }: Person): boolean => faults.some(({ kind }) => faultKind(kind).person?.loose);
+
 /** Whether the dispatcher means another circuit than the crew. */
 export const misnamed = (world: World): boolean =>
   world.people.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).person?.misnames));
@@ -206,6 +209,7 @@ const tests = {
     people
       .filter(({ role }) => role === 'customer')
       .every(({ id }) => orders.customersTold.some((told) => told.startsWith(`${id}/`))),
+  'dog-in': ({ people }) => !people.some((person) => person.at !== null && isLoose(person)),
   'vehicle-chocked': ({ guards }) => guards.chocks,
   'engine-off': ({ truck }) => !truck.engine,
   'truck-clear': ({ truck }) => truck.place === 'clear',

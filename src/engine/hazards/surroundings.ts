@@ -1,4 +1,5 @@
-/** Mechanisms of what is round the line: weather, water, road, other people, how the line recloses. */
+/** Mechanisms of what is round the line: weather, water, road, other people, animals, how the line recloses. */
+import { animals } from './animals.ts';
 import { flooded } from './flooded.ts';
 import { others } from './others.ts';
 import { reclosing } from './reclosing.ts';
@@ -6,4 +7,4 @@ import { traffic } from './traffic.ts';
 import { weather } from './weather.ts';
 
 /** In a fixed order. */
-export const surroundings = [weather, flooded, traffic, others, reclosing] as const;
+export const surroundings = [weather, flooded, traffic, others, animals, reclosing] as const;

@@ -8,6 +8,7 @@ import { refusalOf } from '../acts/act.ts';
 import { dispatcherMinutes, isolatingDevices } from '../acts/clearance.ts';
 import { kinds } from '../acts/kinds.ts';
 import { away } from '../acts/send.ts';
+import { dogsOut, shutIn } from '../acts/talk.ts';
 import type { Act, ActName } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { briefingTopics } from '../catalogue/controls.ts';
@@ -96,10 +97,13 @@ const knowing = (world: World): readonly Measure[] =>
       return { acts: [act] };
     });
 
-/** Guarding, and sending away people of the public. */
+/** Guarding, sending away people of the public, having a dog shut in. */
 const guarding = (world: World): readonly Measure[] => [
   ...offersOf(world, 'guard').map((act) => ({ acts: [act] })),
   ...offersOf(world, 'send').flatMap((act) => (act.act === 'send' && act.to === away ? [{ acts: [act] }] : [])),
+  ...(dogsOut(world) ? offersOf(world, 'tell') : []).flatMap((act) =>
+    act.act === 'tell' && act.what === shutIn ? [{ acts: [act] }] : [],
+  ),
 ];
 
 /** Tasks for the crew: one at a time, so each shows only when something stands in the way. */

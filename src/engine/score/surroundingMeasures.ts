@@ -19,7 +19,14 @@ const withPeople = (world: World, change: (person: Person) => Person): World => 
   return people.every((person, i) => person === world.people[i]) ? world : { ...world, people };
 };
 
-const publicRoles: readonly Person['role'][] = ['bystander', 'child', 'dog'];
+const publicRoles: readonly Person['role'][] = ['bystander', 'child'];
+
+/** Those of the roles where they were at the start. */
+const backAgain = (start: World, world: World, roles: readonly Person['role'][]): World =>
+  withPeople(world, (person) => {
+    const at = start.people.find(({ id }) => id === person.id)?.at ?? null;
+    return roles.includes(person.role) && person.at !== at ? { ...person, at } : person;
+  });
 
 /** Measures as differences from the start. */
 export const surroundingMeasures = (start: World): readonly SurroundingMeasure[] => [
@@ -30,14 +37,8 @@ export const surroundingMeasures = (start: World): readonly SurroundingMeasure[]
     undo: (world) => withPeople(world, (person) => (person.task === 'flag' ? { ...person, task: null } : person)),
   },
   { control: 'ground-or-barricade-truck', undo: unguarded('truckGround') },
-  {
-    control: 'escort-bystanders',
-    undo: (world) =>
-      withPeople(world, (person) => {
-        const at = start.people.find(({ id }) => id === person.id)?.at ?? null;
-        return publicRoles.includes(person.role) && person.at !== at ? { ...person, at } : person;
-      }),
-  },
+  { control: 'escort-bystanders', undo: (world) => backAgain(start, world, publicRoles) },
+  { control: 'restrain-dog', undo: (world) => backAgain(start, world, ['dog']) },
   {
     control: 'block-reclosing',
     undo: (world) => {

@@ -7,7 +7,18 @@ import { conditions } from '../catalogue/conditions.ts';
 import { aids } from '../senses/types.ts';
 import type { Stand } from '../world/types.ts';
 import { putFusesBack } from './putBack.ts';
-import { arrive, brief, guard, handsOnAll, overControl, report, testDevices, workAloft, workDevices } from './steps.ts';
+import {
+  arrive,
+  brief,
+  guard,
+  handsOnAll,
+  overControl,
+  report,
+  shutDogIn,
+  testDevices,
+  workAloft,
+  workDevices,
+} from './steps.ts';
 import { askAll, believed, checkTools, lookRound, type Survey, soundPoles, surveyScene } from './survey.ts';
 import type { Doing, Habit, HabitId, Scene, Self } from './types.ts';
 
@@ -65,6 +76,7 @@ function* finishWork(self: Self): Doing {
 function* carefully(self: Self, survey: Survey, extra?: (self: Self) => Doing): Doing {
   yield* begin(self);
   yield* surveyScene(self, survey);
+  yield* shutDogIn(self);
   yield* checkTools(self);
   if (!isRoadBusy(self.scene()) && !isStormCalled(self.scene())) {
     yield* soundPoles(self);

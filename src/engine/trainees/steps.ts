@@ -1,9 +1,10 @@
 /** What a trainee does besides surveying: arriving, guarding, testing, briefing, reporting, working without a test. */
+import { shutIn } from '../acts/talk.ts';
 import type { Act } from '../acts/types.ts';
 import { briefingTopics } from '../catalogue/controls.ts';
 import { believed, checkTools, isSuspect, kindOf } from './survey.ts';
 import { controlsAgainst } from './trade.ts';
-import type { Doing, Scene, Self } from './types.ts';
+import type { Doing, Scene, Self, Told } from './types.ts';
 
 /** Takes the call and drives there. */
 export function* arrive(at: 'clear' | 'under-line'): Doing {
@@ -15,6 +16,18 @@ export function* arrive(at: 'clear' | 'under-line'): Doing {
 /** Chocks, cones, the vehicle that stops others where there is one, and the public kept out. */
 export function* guard(): Doing {
   for (const what of ['chocks', 'cones', 'barrier', 'keep-out'] as const) yield { act: 'guard', with: what };
+}
+
+/** Has a dog that runs free shut in by whichever customer does it. */
+export function* shutDogIn(self: Self): Doing {
+  if (!believed(self.scene()).some(({ condition }) => condition === 'dog-loose')) return;
+  for (const { id, role, premises } of self.scene().people) {
+    const yard = self.scene().stands.find(({ near, aloft }) => aloft === null && near !== null && near === premises);
+    if (role !== 'customer' || yard === undefined) continue;
+    yield { act: 'go', to: yard.id };
+    const { done }: Told = yield { act: 'tell', who: id, what: shutIn };
+    if (done) return;
+  }
 }
 
 /** Findings that are about a customer's premises. */

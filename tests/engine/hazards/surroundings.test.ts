@@ -87,6 +87,32 @@ describe('people beneath the work', () => {
   });
 });
 
+describe('a dog that nothing holds', () => {
+  const shutIn: Act = { act: 'tell', who: 'a.customer', what: 'shut-dog-in' };
+  const sounded = (faults: readonly string[], ...before: readonly Act[]) =>
+    met(
+      last(
+        crewWorld({ people: ['dog'], faults }),
+        ...arrive,
+        ...before,
+        { act: 'go', to: 'p2.butt' },
+        { act: 'sound', pole: 'p2' },
+      ),
+    );
+
+  it('is at whoever has the hands full, not where it is on its chain or shut in', () => {
+    expect(sounded(['loose-dog'])).toContain('struck-by:dog trainee');
+    expect(sounded([])).not.toContain('struck-by:dog trainee');
+    expect(sounded(['loose-dog'], { act: 'go', to: 'a.yard' }, shutIn)).not.toContain('struck-by:dog trainee');
+  });
+
+  it('does nothing to who walks and looks, nor aloft', () => {
+    const world = crewWorld({ people: ['dog'], faults: ['loose-dog'] });
+    expect(met(last(world, ...arrive, { act: 'go', to: 'p2.butt' }))).toEqual([]);
+    expect(met(last(world, ...arrive, ...upP2, work))).not.toContain('struck-by:dog trainee');
+  });
+});
+
 describe('a lift near live metal', () => {
   const beside = (...guards: readonly Act[]) => {
     const parked: readonly Act[] = [

@@ -24,7 +24,7 @@ const careful = takes('careful', '1/1');
 describe('on High Street', () => {
   it('the careful one holds the traffic off, puts the fuse back and closes the call out', () => {
     expect([careful.verdict, careful.end, careful.exposures]).toEqual(['pass', 'closed-out', []]);
-    expect(value(careful, 'control')).toBeGreaterThan(0.8);
+    expect(value(careful, 'control')).toBeGreaterThan(0.75);
     expect(careful.controls.filter(({ worked }) => worked).map(({ control }) => control)).toContain('hot-stick-only');
   });
 

@@ -65,6 +65,7 @@ export const drills: Drills = {
     acts: [
       ...survey,
       ...calls,
+      tell('a.customer', 'shut-dog-in'),
       ...tools,
       plan('f1', 'barrier-vehicle'),
       plan('f2', 'escort-bystanders'),

@@ -97,7 +97,7 @@ export const siteControls: readonly ControlKind[] = [
     name: 'Have the owner shut the dog in',
     level: 'administrative',
     subject: 'precautions',
-    preconditions: ['zone-clear', 'owner-told'],
+    preconditions: ['dog-in'],
     rule: 'common practice',
     limits: 'A dog reads no tape.',
   },

@@ -61,6 +61,8 @@ export const trafficFaults: readonly FaultKind[] = [
     on: ['person:dog'],
     signs: [seen('runs', 'a dog runs to and fro there, no lead on it')],
     conditions: ['dog-loose', 'in-drop-zone'],
+    person: { present: true, loose: true },
+    mechanisms: ['struck-by'],
     severity: 'serious',
     harm: 'It goes under any tape, at people, and at what lies on the ground; somebody runs after it.',
     controls: ['restrain-dog'],
