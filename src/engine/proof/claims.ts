@@ -63,6 +63,10 @@ const isAloftOnly = (world: World, { mechanism, part }: Hazard): boolean => {
   );
 };
 
+/** Hazards that this crew cannot come to but at once from the ground: they come of work aloft, and nothing gets anybody up. */
+export const isOutOfReach = (world: World, hazard: Hazard): boolean =>
+  liftOf(world) === null && isAloftOnly(world, hazard);
+
 /** Faults behind hazards with every device in service: what lies dormant while devices are open may bite once they are closed. */
 function behindInService(world: World): ReadonlySet<string> {
   const parts = world.parts.map((part) => ({ ...part, state: { ...part.state, ...ordinary(part) } }));
@@ -76,7 +80,6 @@ export function bitesClaims(
   hazards: readonly Hazard[],
   bites: ReadonlyMap<string, Bite>,
 ): readonly Claim[] {
-  const grounded = liftOf(world) === null;
   const ofHazards = hazards
     .filter(({ causes }) => causes.length > 0)
     .map((hazard): Claim => {
@@ -84,7 +87,7 @@ export function bitesClaims(
       const bite = bites.get(id);
       if (bite !== undefined)
         return { id: `bites:${id}`, outcome: 'holds', words: `It bites: ${bite.label}.`, acts: bite.acts };
-      return grounded && isAloftOnly(world, hazard)
+      return isOutOfReach(world, hazard)
         ? {
             id: `bites:${id}`,
             outcome: 'holds',

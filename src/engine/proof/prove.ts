@@ -11,8 +11,9 @@ import { engineVersion } from '../acts/version.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import type { World } from '../world/types.ts';
 import { arrangementsOf } from './arrangements.ts';
+import { bitesInShort } from './bitesInShort.ts';
 import { chanceClaim } from './chance.ts';
-import { bitesClaims, controlClaims, findableClaims, informationClaim } from './claims.ts';
+import { bitesClaims, controlClaims, findableClaims, informationClaim, isOutOfReach } from './claims.ts';
 import { arrive, type Found, handedOver, restored, surveyed } from './findRoute.ts';
 import { deadlyFaults } from './goals.ts';
 import { plainMeasures } from './measures.ts';
@@ -44,7 +45,7 @@ export interface ProveOptions {
   readonly runs?: number;
   /** Routes walked in shortening par. */
   readonly tries?: number;
-  /** Traps beyond those of the hazards claimed are not looked for, nor acts that have nothing to do with these. */
+  /** No traps beyond a way into each hazard claimed (bitesInShort.ts); a scene with something that nobody can find is not looked at further. */
   readonly inShort?: boolean;
 }
 
@@ -71,6 +72,9 @@ export function prove(start: World, options: ProveOptions): Proof {
   if (!arrived || !survey) return unarrived(start, seed);
   const scene: Reached = { world: arrived.stage.world, acts: arrived.stage.acts };
   const vantages = vantagesOf(scene.world, laid);
+  const known = [...findableClaims(scene, causes, vantages), informationClaim(scene.world, causes, vantages)];
+  // What nobody can find is wrong with the scene whatever route there is.
+  if (inShort && known.some(({ outcome }) => outcome === 'fails')) return refused(start, seed, known);
   const deadly = deadlyFaults(hazards);
   say('route');
   const holdsSource = causes.some(({ on }) => start.parts.some(({ id, premises }) => id === on && premises !== null));
@@ -80,12 +84,10 @@ export function prove(start: World, options: ProveOptions): Proof {
   const arranged = runs > 0 ? arrangementsOf(means, start, deadly, runs) : null;
   const par = parOf({ arranged, means, start, survey, found, handOver, deadly, tries });
   say('traps');
-  const bites = bitesIn(
-    means,
-    scene,
-    hazards.filter(({ causes: of }) => of.length > 0),
-    inShort,
-  );
+  const asked = hazards.filter(({ causes: of }) => of.length > 0);
+  const bites = inShort
+    ? bitesInShort(means, scene, asked, (hazard) => isOutOfReach(start, hazard))
+    : bitesIn(means, scene, asked);
   const traps = tell(start, step, bites);
   say('claims');
   const best = withMeasures(means, survey.route.stage.world, plainMeasures(survey.route.stage.world));
@@ -95,8 +97,7 @@ export function prove(start: World, options: ProveOptions): Proof {
   ];
   const claims: readonly Claim[] = [
     ...routeClaims(par, found, handOver),
-    ...findableClaims(scene, causes, vantages),
-    informationClaim(scene.world, causes, vantages),
+    ...known,
     ...bitesClaims(start, laid, hazards, bites),
     ...controlClaims(worlds, causes),
     stopsClaim(means, scene, worlds, arranged),
@@ -131,24 +132,28 @@ function worldsAlong(start: World, routes: readonly (readonly Parameters<typeof 
   ];
 }
 
-/** A scene that nobody can drive up to and look at unharmed. */
-const unarrived = (start: World, seed: number): Proof => ({
+/** What is proved of a scene that is no good, by the claims that say why. */
+const refused = (start: World, seed: number, claims: readonly Claim[]): Proof => ({
   scenario: start.scenario,
   scenarioHash: start.scenarioHash,
   engine: engineVersion,
   seed,
   ok: false,
   par: null,
-  claims: [
+  claims,
+  traps: [],
+  states: 0,
+  transitions: 0,
+  seconds: 0,
+});
+
+/** A scene that nobody can drive up to and look at unharmed. */
+const unarrived = (start: World, seed: number): Proof =>
+  refused(start, seed, [
     {
       id: 'safe-end',
       outcome: 'fails',
       words: 'The scene cannot be reached and looked over without exposing anybody.',
       acts: [],
     },
-  ],
-  traps: [],
-  states: 0,
-  transitions: 0,
-  seconds: 0,
-});
+  ]);

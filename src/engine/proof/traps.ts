@@ -78,7 +78,7 @@ const quick = new Set<Act['act']>([
 ]);
 
 /** Tools that an act trusts. */
-const trusted = (act: Act): readonly string[] => [
+export const trusted = (act: Act): readonly string[] => [
   ...('stick' in act && act.stick !== null ? [act.stick] : []),
   ...('tool' in act ? [act.tool] : []),
 ];
@@ -94,6 +94,17 @@ function pickedTools(world: World): ReadonlySet<string> {
   const ids = new Set([...best.flatMap((id) => id ?? []), ...bad]);
   picked.set(world.tools, ids);
   return ids;
+}
+
+/** Whether an offer has to do with what the hazards lie on. */
+export function nearTo(hazards: readonly Hazard[]): (offer: AnyOffer) => boolean {
+  const parts = new Set(hazards.map(({ part }) => part));
+  // What two workers are for is done aloft, and whoever falls, falls from there.
+  const isAloft = parts.has('second') || hazards.some(({ mechanism }) => mechanism === 'fall');
+  return ({ about, act }) =>
+    (about !== null && parts.has(about)) ||
+    trusted(act).some((tool) => parts.has(tool)) ||
+    (isAloft && act.act === 'aloft');
 }
 
 /** One tool for all that serve alike, and one that fails its rule. */
@@ -122,7 +133,7 @@ export function placesFrom(means: Means, { world, acts }: Reached): readonly Rea
 }
 
 /** The first bite of each hazard by minutes, then by number of acts. */
-class Bites {
+export class Bites {
   readonly found = new Map<string, Bite>();
 
   note(bite: Bite): void {
@@ -136,20 +147,22 @@ class Bites {
 }
 
 /** An act that is looked at, and when it would be done. */
-interface Try {
+export interface Try {
   readonly from: Reached;
   readonly offer: OfferedAct;
   readonly minutes: number;
 }
 
-const triesFrom = (from: Reached, about: (act: AnyOffer) => boolean = () => true): readonly Try[] =>
+/** Acts that bring hands, stick or feet to something, of those that the caller wants. */
+export const triesFrom = (from: Reached, about: (act: AnyOffer) => boolean = () => true): readonly Try[] =>
   possibleActs(from.world, tried, (offer) => about(offer) && isTried(from.world, offer)).map((offer) => ({
     from,
     offer,
     minutes: from.world.clock.minute + offer.minutes,
   }));
 
-function tryOne(means: Means, bites: Bites, { from: { world, acts }, offer, minutes }: Try): void {
+/** Looks at one act and notes what it meets. */
+export function tryOne(means: Means, bites: Bites, { from: { world, acts }, offer, minutes }: Try): void {
   const peeked = means.peek(world, offer.act);
   const { obstacles } = peeked;
   const exposed = obstacles.filter(({ is }) => is === 'exposed').map(({ id }) => id);
@@ -180,40 +193,25 @@ function alongToService(means: Means, bites: Bites, from: Reached, id: string): 
 const isLater = (a: Try, b: Try): boolean => a.minutes !== b.minutes || a.from.acts.length !== b.from.acts.length;
 
 /**
- * Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation. In
- * short: no lessons beyond those asked about, and of the acts only what has to do with their parts, tools and people.
+ * Ways into hazards from the arrived scene: at once, then, for those asked about that are left, after one operation.
  */
-export function bitesIn(
-  means: Means,
-  arrived: Reached,
-  asked: readonly Hazard[],
-  inShort = false,
-): ReadonlyMap<string, Bite> {
+export function bitesIn(means: Means, arrived: Reached, asked: readonly Hazard[]): ReadonlyMap<string, Bite> {
   const bites = new Bites();
   const places = placesFrom(means, arrived);
   const left = (): readonly Hazard[] => asked.filter(({ id }) => !bites.found.has(id));
-  /** Whether an offer has to do with what the hazards that are left lie on. */
-  const nearTo =
-    (parts: ReadonlySet<string>) =>
-    ({ about, act }: AnyOffer): boolean =>
-      (about !== null && parts.has(about)) ||
-      trusted(act).some((tool) => parts.has(tool)) ||
-      // What two workers are for is done aloft.
-      (act.act === 'aloft' && parts.has('second'));
-  const partsLeft = (): ReadonlySet<string> => new Set(left().map(({ part }) => part));
   const tries = places
-    .flatMap((place) => triesFrom(place, inShort ? nearTo(partsLeft()) : undefined))
+    .flatMap((place) => triesFrom(place))
     .sort((a, b) => a.minutes - b.minutes || a.from.acts.length - b.from.acts.length);
   const isEnough = (): boolean => lessonsOf(bites.found).length >= MOST;
   // Soonest first: what comes later than ten lessons is none of the ten shortest.
   let i = 0;
-  for (; !inShort && i < tries.length; i++) {
+  for (; i < tries.length; i++) {
     const [before, each] = [tries[i - 1], tries[i] as Try];
     if (before !== undefined && isLater(before, each) && isEnough()) break;
     tryOne(means, bites, each);
   }
   // For the hazards asked about that are left, first what has to do with their parts and tools.
-  const isNear = nearTo(partsLeft());
+  const isNear = nearTo(left());
   const rest = tries.slice(i);
   for (const each of [...rest.filter(({ offer }) => isNear(offer)), ...rest.filter(({ offer }) => !isNear(offer))]) {
     if (left().length === 0) return bites.found;
