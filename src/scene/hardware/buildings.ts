@@ -3,10 +3,11 @@
  * ground under the middle. House states: `dark`, `lit`. Outbuilding states: `dark`, `lit`, `open` (one leaf open).
  * Size: length along the ridge, width, height of the eaves, rise of the roof.
  */
-import { BufferAttribute, Matrix4, PlaneGeometry } from 'three';
+import { Matrix4 } from 'three';
 import type { MaterialName } from '../materials/materials.ts';
 import { type Assembly, builder } from './assembly.ts';
-import { bar, block, plate, rod } from './shapes.ts';
+import { bar, block, rod } from './shapes.ts';
+import { gableEnd, sheet } from './walls.ts';
 
 interface BuildingSize {
   readonly length: number;
@@ -15,15 +16,6 @@ interface BuildingSize {
   readonly rise: number;
 }
 
-/** Wall in the plane y, z with its texture in metres, facing +x. */
-const sheet = (width: number, height: number): PlaneGeometry => {
-  const g = new PlaneGeometry(width, height).rotateY(Math.PI / 2).rotateX(Math.PI / 2);
-  const uv = g.getAttribute('uv');
-  for (let i = 0; i < uv.count; i++) uv.setXY(i, uv.getX(i) * width, uv.getY(i) * height);
-  g.setAttribute('uv', new BufferAttribute(new Float32Array(uv.array), 2));
-  return g.translate(0, 0, height / 2);
-};
-
 const shell = (a: Assembly, s: BuildingSize, wall: MaterialName, base: number): void => {
   const w = s.width / 2;
   const l = s.length / 2;
@@ -31,18 +23,7 @@ const shell = (a: Assembly, s: BuildingSize, wall: MaterialName, base: number): 
     a.within(new Matrix4().makeRotationZ(e === 1 ? 0 : Math.PI), () => {
       a.add(wall, sheet(s.length, s.eaves).translate(w, 0, 0));
     });
-    const gable = plate(
-      [
-        [-w, 0],
-        [w, 0],
-        [w, s.eaves],
-        [0, s.eaves + s.rise],
-        [-w, s.eaves],
-      ],
-      0.01,
-      0,
-    );
-    a.add(wall, gable.rotateX(Math.PI / 2).translate(0, e * l + (e > 0 ? 0.005 : 0.005), 0));
+    a.add(wall, gableEnd(w, s.eaves, s.rise, 0.01).translate(0, e * l + (e > 0 ? 0.005 : 0.005), 0));
     for (const z of [0, 1])
       a.add(
         'white',

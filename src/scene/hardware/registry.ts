@@ -30,6 +30,7 @@ import { regulator } from './regulator.ts';
 import { barrierTape, cone, groundSet, post, sign, tag, wheelChock } from './safety.ts';
 import { secondaryRack } from './secondaryRack.ts';
 import { serviceMast } from './serviceMast.ts';
+import { shop } from './shop.ts';
 import { neutralSpool, secondaryClevis } from './spool.ts';
 import { streetlight } from './streetlight.ts';
 import { suspension, suspensionClamp } from './suspension.ts';
@@ -82,6 +83,7 @@ const builders: readonly Builder[] = [
   secondaryClevis,
   secondaryRack,
   serviceMast,
+  shop,
   sign,
   solarPanels,
   splitBolt,

@@ -1,7 +1,7 @@
 /** Pictures of service drops and what stands at a customer's. */
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
-import { azimuthFrom, leadThrough, outwardOf, shifted, toward } from './shared.ts';
+import { azimuthFrom, leadThrough, outwardOf, seedOf, shifted, toward } from './shared.ts';
 import { spanWires } from './spans.ts';
 import type { Around, Picture, Piece } from './types.ts';
 
@@ -123,18 +123,46 @@ const transferSwitch: Picture = (part) => [
 const switchWires: Picture = (part, around) =>
   cordTo(part, around, toward(shifted(part.at, 0.06, 0, -0.27), outwardOf(part), 0.07));
 
-/** The gable end faces the line; its ridge stands a little aside, so that meter and panel have bare wall between windows. */
-const house: Picture = (part, around) => [
-  {
-    spec: {
-      kind: 'house',
-      state: around.lit(part) ? 'lit' : 'dark',
-      side: part.azimuth - Math.PI,
-      size: { length: 6.08, width: 8, eaves: 3, rise: 2.5 },
+/** Metres from the middle of a house to the wall that meter and panel hang on. */
+const WALL = 3.04;
+
+/** A shop of the row; meter and panel hang beside its window. */
+const SHOP = { width: 8.4, depth: 2 * WALL, height: 7.2, aside: 0.8 } as const;
+
+const shop: Picture = (part, around) => {
+  const side = outwardOf(part);
+  const service = Math.sign(Math.sin(side));
+  const { width, depth, height } = SHOP;
+  return [
+    {
+      spec: {
+        kind: 'shop',
+        variant: 'boards',
+        state: around.lit(part) ? 'lit' : 'dark',
+        side,
+        seed: seedOf(part.id),
+        size: { width, depth, height, service },
+      },
+      at: shifted(part.at, SHOP.aside, service * WALL, 0),
     },
-    at: shifted(part.at, -0.95, 0, 0),
-  },
-];
+  ];
+};
+
+/** The gable end faces the line; its ridge stands a little aside, so that meter and panel have bare wall between windows. */
+const house: Picture = (part, around) =>
+  around.world.site.setting === 'street'
+    ? shop(part, around)
+    : [
+        {
+          spec: {
+            kind: 'house',
+            state: around.lit(part) ? 'lit' : 'dark',
+            side: part.azimuth - Math.PI,
+            size: { length: 2 * WALL, width: 8, eaves: 3, rise: 2.5 },
+          },
+          at: shifted(part.at, -0.95, 0, 0),
+        },
+      ];
 
 const outbuilding: Picture = (part) => [
   {
@@ -185,6 +213,14 @@ const plant = (part: Part, kind: string): Piece => ({
 const photovoltaic: Picture = (part, around) => {
   const home = around.on(part.premises, 'house');
   if (home === null) return [plant(part, 'inverter')];
+  if (around.world.site.setting === 'street') {
+    // On a flat roof they stand in a low rack, their lower edge toward the street.
+    const flat = shifted(home.at, SHOP.aside, 0, SHOP.height - 0.3);
+    return [
+      plant(part, 'inverter'),
+      { spec: { kind: 'solar-panels', side: outwardOf(home), size: { pitch: 0.2, columns: 4 } }, at: flat },
+    ];
+  }
   const middle = shifted(home.at, -0.95 + 2.1, 0, 3 + 2.5 * (1 - 2.1 / 4) + 0.06);
   return [
     plant(part, 'inverter'),

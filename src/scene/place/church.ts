@@ -1,7 +1,8 @@
 /** A small church for a village: nave, tower with a spire, tall windows. Origin: ground under the tower, the nave goes along +y. */
 import { ConeGeometry, Matrix4, PlaneGeometry } from 'three';
 import { builder } from '../hardware/assembly.ts';
-import { block, plate } from '../hardware/shapes.ts';
+import { block } from '../hardware/shapes.ts';
+import { gableEnd } from '../hardware/walls.ts';
 
 export const church = builder({
   kind: 'church',
@@ -9,20 +10,7 @@ export const church = builder({
   build: (a, s) => {
     const w = s.width / 2;
     const begin = 2;
-    for (const y of [begin, begin + s.nave]) {
-      const gable = plate(
-        [
-          [-w, 0],
-          [w, 0],
-          [w, s.eaves],
-          [0, s.eaves + s.rise],
-          [-w, s.eaves],
-        ],
-        0.05,
-        0,
-      );
-      a.add('plaster', gable.rotateX(Math.PI / 2).translate(0, y, 0));
-    }
+    for (const y of [begin, begin + s.nave]) a.add('plaster', gableEnd(w, s.eaves, s.rise, 0.05).translate(0, y, 0));
     a.add('plaster', block([0, begin + s.nave / 2, s.eaves / 2], [s.width, s.nave, s.eaves], 0));
     const slope = Math.hypot(w, s.rise);
     for (const e of [0, Math.PI]) {

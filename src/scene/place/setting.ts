@@ -5,12 +5,12 @@
 import type { Site } from '../../engine/world/types.ts';
 import { house } from '../hardware/buildings.ts';
 import { car } from '../hardware/car.ts';
+import { shop } from '../hardware/shop.ts';
 import type { Builder, PartSpec, Point } from '../hardware/types.ts';
 import type { MaterialName } from '../materials/materials.ts';
 import { hash, stream } from '../materials/noise.ts';
 import { church } from './church.ts';
 import { drives, road } from './lie.ts';
-import { shop } from './shop.ts';
 import { stall } from './stall.ts';
 import { shed, wireFence } from './works.ts';
 
