@@ -48,7 +48,8 @@ export class Attention {
   private byMiddle = false;
   /** Whether one has looked anywhere since one came here. */
   private turned = false;
-  private dirty = true;
+  /** What has to be drawn again: the world, or only the layer above it. */
+  private dirty: 'world' | 'layer' | null = 'world';
   private ready = false;
   private quiet = 0;
   private held = 0;
@@ -115,7 +116,11 @@ export class Attention {
 
   /** Draws again, waking the loop. */
   change(): void {
-    this.dirty = true;
+    this.again('world');
+  }
+
+  private again(what: 'world' | 'layer'): void {
+    if (this.dirty !== 'world') this.dirty = what;
     this.quiet = 0;
     this.layer.wake();
   }
@@ -148,7 +153,7 @@ export class Attention {
     this.hovered = id;
     this.view.onHover(id);
     this.above.style.cursor = id === null ? 'grab' : 'pointer';
-    this.change();
+    this.again('layer');
   }
 
   private at(x: number, y: number): string | null {
@@ -193,7 +198,8 @@ export class Attention {
       this.byMiddle = false;
       this.pointer = at;
       if (at === null) this.hover(null);
-      this.change();
+      // The flashlight goes where one points.
+      this.again(this.aid === 'lamp' ? 'world' : 'layer');
     },
     press: (x, y) => this.choose(this.under({ x, y })),
     chooseMiddle: () => this.choose(this.at(0, 0)),
@@ -209,14 +215,19 @@ export class Attention {
   }
 
   private paint(look: Look): void {
-    const { stage, snapshot, aid, hovered, pointer } = this;
-    const { site } = snapshot.world;
+    const { stage, snapshot, aid } = this;
     if (this.walk !== null) stage.stand(eyeOn(this.walk));
     const near = aid === 'lamp' ? nearestAlong(snapshot.world, stage.eye(), directionOf(look)) : undefined;
-    const { width, height } = this.window;
     stage.draw(look, aid, near, this.spot(look));
+    this.paintLayer(look);
+  }
+
+  private paintLayer(look: Look): void {
+    const { stage, snapshot, aid, hovered, pointer } = this;
+    const { site } = snapshot.world;
+    const { width, height } = this.window;
     this.layer.show({
-      fog: Math.min(1, 160 / snapshot.world.site.visibilityM),
+      fog: Math.min(1, 160 / site.visibilityM),
       lamp: aid === 'lamp',
       glass: aid === 'glass',
       outline: outlineOf(stage, hovered, this.window),
@@ -264,10 +275,14 @@ export class Attention {
       this.fell += this.calmFor / 1000;
       this.calmFor = 0;
     }
-    if (this.dirty || turned || this.walk !== null || shaking || drift) {
-      this.dirty = false;
+    if (this.dirty === 'world' || turned || this.walk !== null || shaking || drift) {
+      this.dirty = null;
       this.paint(shaking ? this.shaken(ms) : this.aim.look);
       if (this.walk !== null && this.walk.past >= WALK) this.walk = null;
+    } else if (this.dirty === 'layer') {
+      this.dirty = null;
+      this.stage.face(this.aim.look);
+      this.paintLayer(this.aim.look);
     } else if (!drifting) this.layer.sleep();
     this.quiet += ms;
   }

@@ -83,7 +83,6 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   let eye = new Vector3();
   let height = 720;
   let moved = 0;
-  let stale = true;
   let away = false;
   let share = 0;
   let latest = { world, stand: '' };
@@ -113,7 +112,6 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     around.soak(now.site, air, weather.shine(), weather.fog.color, weather.fog.density);
     glaze.value = air.iced ? ICE : 0;
     swing(air.windMs, 0);
-    stale = true;
   };
   const lose = (event: Event): void => {
     event.preventDefault();
@@ -121,7 +119,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
   };
   const restore = (): void => {
     away = false;
-    stale = true;
+    weather.lost();
     castAnew();
     onRestore();
   };
@@ -191,10 +189,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     face,
     draw: (look, aid, near = 12, spot = null) => {
       if (away) return;
-      if (stale) {
-        weather.reflect(renderer, scene);
-        stale = false;
-      }
+      weather.reflect(renderer, scene);
       face(look);
       beams.point(eye, directionOf(look), aid === 'lamp', near, spot);
       around.face(eye);

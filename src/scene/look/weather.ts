@@ -10,7 +10,6 @@ import {
   type FogExp2,
   HemisphereLight,
   Mesh,
-  PMREMGenerator,
   Scene,
   ShaderMaterial,
   SphereGeometry,
@@ -21,6 +20,7 @@ import type { Site } from '../../engine/world/types.ts';
 import { airlightGlsl, extinction, fogOf } from './airlight.ts';
 import { WIDER } from './beams.ts';
 import { CASTERS } from './casters.ts';
+import { mirrorOf } from './mirror.ts';
 import { airOf } from './sky.ts';
 import { followSun, sunWay } from './sun.ts';
 
@@ -40,11 +40,13 @@ export interface Weather {
   follow(site: Site, brightness: number): boolean;
   /** How strong a lit window of some 60 lx shows against this sky, and the strength of the fog, 0 to 1. */
   shine(): { readonly window: number; readonly fog: number };
+  /** Forgets what was drawn on a context that was lost. */
+  lost(): void;
   /** Has the shadows of the sun drawn anew. */
   castAnew(): void;
   /** A flash beyond the horizon, 0 to 1. */
   flash(strength: number): void;
-  /** Draws what metals and glaze reflect. */
+  /** Draws what metals and glaze reflect, if light or air have changed. */
   reflect(renderer: WebGLRenderer, scene: Scene): void;
   dispose(): void;
 }
@@ -124,7 +126,11 @@ export const weatherOf = (): Weather => {
   let known = '';
   let steady = 1;
   let shine = { window: 1, fog: 1 };
-  let made: { dispose(): void } | null = null;
+  const mirror = mirrorOf();
+  /** What light and air were when reflections were drawn last. */
+  let mirrored = '';
+  const around = new Scene();
+  around.add(new Mesh(dome.geometry, material));
   return {
     fog,
     dome,
@@ -174,6 +180,10 @@ export const weatherOf = (): Weather => {
       return true;
     },
     shine: () => shine,
+    lost: () => {
+      mirrored = '';
+      mirror.dispose();
+    },
     castAnew: () => {
       glow.shadow.needsUpdate = true;
     },
@@ -183,19 +193,12 @@ export const weatherOf = (): Weather => {
       sky.intensity = steady + 1.1 * lit;
     },
     reflect: (renderer, scene) => {
-      made?.dispose();
-      const around = new Scene();
-      const copy = new Mesh(dome.geometry, material);
-      around.add(copy);
-      const generator = new PMREMGenerator(renderer);
-      const target = generator.fromScene(around, 0, 0.1, 10);
-      generator.dispose();
-      scene.environment = target.texture;
-      scene.environmentIntensity = 0.9;
-      made = target;
+      if (mirrored === known) return;
+      mirrored = known;
+      mirror.draw(renderer, around, scene);
     },
     dispose: () => {
-      made?.dispose();
+      mirror.dispose();
       dome.geometry.dispose();
       material.dispose();
       lamp.dispose();
