@@ -118,15 +118,19 @@ function bySameCauses(
   return [...groups.values()];
 }
 
-/** Causes of each hazard met, sorted; `again` meets the same reaches in other Worlds, `stepped` with devices operated. */
+/**
+ * Causes of each hazard met, sorted; `again` meets the same reaches in other Worlds, `stepped` with devices operated. `only`:
+ * no other fault is asked about.
+ */
 export function causesBy(
   worlds: Worlds,
   met: readonly Meeting[],
   again: Again,
   stepped: Again,
+  only?: string,
 ): ReadonlyMap<string, readonly string[]> {
-  const laid = [...new Map(faultsOf(worlds[0]).map((each) => [each.fault.id, each])).values()].filter(({ fault }) =>
-    bears(fault),
+  const laid = [...new Map(faultsOf(worlds[0]).map((each) => [each.fault.id, each])).values()].filter(
+    ({ fault }) => bears(fault) && (only === undefined || fault.id === only),
   );
   const leftBy = (group: readonly Laid[]): Worlds => {
     const left = worlds.map((world) => group.reduce((w, { fault }) => without(w, fault), world));

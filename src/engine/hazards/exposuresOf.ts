@@ -48,16 +48,33 @@ const exposureOf = (
   causes,
 });
 
-/** Exposures of a reach, sorted by hazard, each with the laid faults that made it or made it worse. */
-export function exposuresOf(reach: Reach, before: World, after: World): readonly Exposure[] {
-  const found = met(reach, before, after);
-  if (found.length === 0) return [];
+/** Causes of each hazard that the reach met; of one fault only where it is named. */
+function causesOf(
+  reach: Reach,
+  before: World,
+  after: World,
+  found: readonly Meeting[],
+  only?: string,
+): ReadonlyMap<string, readonly string[]> {
   const again =
     (steps: boolean): Again =>
     ([was, became], trusted) =>
       meetings(reach, was, became, trusted, steps);
-  const causes = causesBy([before, after], found, again(false), again(true));
+  return causesBy([before, after], found, again(false), again(true), only);
+}
+
+/** Exposures of a reach, sorted by hazard, each with the laid faults that made it or made it worse. */
+export function exposuresOf(reach: Reach, before: World, after: World): readonly Exposure[] {
+  const found = met(reach, before, after);
+  if (found.length === 0) return [];
+  const causes = causesOf(reach, before, after, found);
   return found.map((meeting) => exposureOf(meeting, causes.get(meeting.hazard) ?? []));
+}
+
+/** Ids of the hazards that the reach met by reason of one laid fault. */
+export function metBecauseOf(fault: string, reach: Reach, before: World, after: World): readonly string[] {
+  const causes = causesOf(reach, before, after, met(reach, before, after), fault);
+  return [...causes].filter(([, ids]) => ids.length > 0).map(([hazard]) => hazard);
 }
 
 /** What a reach met, without the causes. */

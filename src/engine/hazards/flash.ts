@@ -4,7 +4,7 @@
  * ground or short that joins what is alive, however weak its source (29 CFR 1910.269(n)(5): tested first). Breaking: on
  * primary more than a plain contact breaks (29 CFR 1910.269(l)(12); limit and length of the arc: standards/drawnArc.ts, common
  * practice and estimate); on the low side a live socket without a face shield. Energy at the face:
- * estimateArcEnergy above 1 kV, beside it the class of the rule's Table 6 where that has one; Lee's equation below, for the time to the first device, at most 2 s (common
+ * estimateArcEnergy above 1 kV, beside it the class of the rule's Table 6 where that has one; Lee's equation below, until devices leave no more than a plain contact breaks, at most 2 s (common
  * practice); against bare skin, or 8 cal/cm2 with shield (common practice). Left out: inrush, expulsion of the fuse,
  * three-phase arcs, fire and burns at the customer's set.
  */
@@ -73,7 +73,7 @@ const notInStep = (a: readonly string[], b: readonly string[]): boolean =>
   a.length > 0 && b.length > 0 && (a.some((group) => !b.includes(group)) || b.some((group) => !a.includes(group)));
 
 const timeOf = (moment: Moment, state: SolvedState, from: PointId, to: PointId): Seconds =>
-  moment.steps ? clearingTime(state, { from, to, ohms: JOINED }, 0, LONGEST) : LONGEST;
+  moment.steps ? clearingTime(state, { from, to, ohms: JOINED }, plainBreak, LONGEST) : LONGEST;
 
 function making(reach: Reach, moment: Moment, state: SolvedState, [a, b]: readonly [PointId, PointId]): Flash | null {
   const { solution } = state;

@@ -79,6 +79,7 @@ export function bitesClaims(
   laid: readonly Laid[],
   hazards: readonly Hazard[],
   bites: ReadonlyMap<string, Bite>,
+  biteOf: (fault: Laid) => Bite | null,
 ): readonly Claim[] {
   const ofHazards = hazards
     .filter(({ causes }) => causes.length > 0)
@@ -106,15 +107,21 @@ export function bitesClaims(
   const later = open.length === 0 ? new Set<string>() : behindInService(world);
   const ofFaults = open
     .filter(({ fault }) => !later.has(fault.id))
-    .map(
-      (each): Claim => ({
-        id: `bites:${each.fault.id}`,
+    .map((each): Claim => {
+      const id = `bites:${each.fault.id}`;
+      const bite = biteOf(each);
+      if (bite !== null) {
+        const words = `Behind no hazard as this scene stands, it bites all the same: ${bite.label}.`;
+        return { id, outcome: 'holds', words, acts: bite.acts };
+      }
+      return {
+        id,
         // What only lengthens or worsens another hazard is behind none by itself.
         outcome: faultKind(each.fault.kind).severity === 'fatal' ? 'fails' : 'not finished',
         words: `It is behind no hazard as this scene stands, nor with every device in service: ${faultWords(world, each)}.`,
         acts: [],
-      }),
-    );
+      };
+    });
   return [...ofHazards, ...ofFaults];
 }
 

@@ -14,6 +14,7 @@ import { arrangementsOf } from './arrangements.ts';
 import { bitesInShort } from './bitesInShort.ts';
 import { chanceClaim } from './chance.ts';
 import { bitesClaims, controlClaims, findableClaims, informationClaim, isOutOfReach } from './claims.ts';
+import { faultBite } from './faultBites.ts';
 import { arrive, type Found, handedOver, restored, surveyed } from './findRoute.ts';
 import { deadlyFaults } from './goals.ts';
 import { plainMeasures } from './measures.ts';
@@ -98,7 +99,7 @@ export function prove(start: World, options: ProveOptions): Proof {
   const claims: readonly Claim[] = [
     ...routeClaims(par, found, handOver),
     ...known,
-    ...bitesClaims(start, laid, hazards, bites),
+    ...bitesClaims(start, laid, hazards, bites, (fault) => (inShort ? null : faultBite(means, scene, fault))),
     ...controlClaims(worlds, causes),
     stopsClaim(means, scene, worlds, arranged),
     chanceClaim(means, start, par?.acts ?? []),

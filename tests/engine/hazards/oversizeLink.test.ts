@@ -29,8 +29,13 @@ const closing = (world: World): number => {
 describe('a link too large before a failed transformer', () => {
   const world = scene(failed);
 
-  it('is a cause of the flash of closing its cutout, and of the shock behind it', () => {
-    expect(causedBy(world)).toEqual(['contact:p2.cutout/bottom', 'contact:p2.transformer/h1', 'flash:p2.cutout']);
+  it('is a cause of the flash of closing its cutout, of the shock behind it, and of an arc in a socket that it feeds', () => {
+    expect(causedBy(world)).toEqual([
+      'contact:p2.cutout/bottom',
+      'contact:p2.transformer/h1',
+      'flash:a.meter',
+      'flash:p2.cutout',
+    ]);
   });
 
   it('lets the arc of closing burn longer by more than a fifth', () => {
@@ -38,6 +43,6 @@ describe('a link too large before a failed transformer', () => {
   });
 });
 
-it('before a sound transformer it is the cause of nothing', () => {
-  expect(causedBy(scene())).toEqual([]);
+it('before a sound transformer it is the cause of a longer arc in a socket, for only that link clears it, and of nothing else', () => {
+  expect(causedBy(scene())).toEqual(['flash:a.meter']);
 });
