@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { browserArgs, findBrowser } from './src/setup/browser.mjs';
+import { startTrace, stopTrace } from './tests/scene/processorTime.ts';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -132,7 +133,7 @@ export default defineConfig({
           maxWorkers: 1,
           testTimeout: 300_000,
           hookTimeout: 300_000,
-          browser: inBrowser,
+          browser: { ...inBrowser, commands: { startTrace, stopTrace } },
         },
       },
       {

@@ -1,11 +1,7 @@
 /** Starts the worker that draws beside the page. */
-import type { DrawerWorker } from './drawer.ts';
+import { started, type WorkerOf } from './beside.ts';
+import type { FromDrawer, ToDrawer } from './drawer.ts';
 
 /** The worker of this app; null where the browser gives none. */
-export const drawWorker = (): DrawerWorker | null => {
-  try {
-    return new Worker(new URL('./draw.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return null; // the page then says that it cannot
-  }
-};
+export const drawWorker = (): WorkerOf<ToDrawer, FromDrawer> | null =>
+  started<ToDrawer, FromDrawer>(() => new Worker(new URL('./draw.worker.ts', import.meta.url), { type: 'module' }));

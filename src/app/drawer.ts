@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { ParFile } from '../engine/proof/parForm.ts';
 import type { Base, Grade } from '../engine/variants/types.ts';
 import type { Drawer, Drawing, Offered } from '../screens/types.ts';
+import { besideOf, type WorkerOf } from './beside.ts';
 
 export interface ToDrawer {
   readonly base: Base;
@@ -15,59 +16,43 @@ export type FromDrawer =
   | { readonly yaml: string; readonly par: ParFile | null }
   | { readonly gaveUp: number };
 
-/** As much of a Worker as is used. */
-export interface DrawerWorker {
-  postMessage(message: ToDrawer): void;
-  terminate(): void;
-  onmessage: ((event: MessageEvent<FromDrawer>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-}
-
 export interface DrawerParts {
-  readonly worker: () => DrawerWorker | null;
+  readonly worker: () => WorkerOf<ToDrawer, FromDrawer> | null;
   /** Lays a drawn scenario on the shelf and answers how it is offered. */
   readonly shelve: (yaml: string, par: ParFile | null) => Offered;
 }
 
 export const createDrawer = ({ worker: make, shelve }: DrawerParts): Drawer => {
   const state = signal<Drawing>({ is: 'idle' });
-  let at: DrawerWorker | null = null;
-  const leave = (): void => {
-    at?.terminate();
-    at = null;
-  };
+  const beside = besideOf(make);
   return {
     state,
     cancel: () => {
-      leave();
+      beside.leave();
       state.value = { is: 'idle' };
     },
     start: (offered, seed) => {
-      leave();
+      beside.leave();
       const { scenario, hash, text } = offered;
-      const worker = text === undefined ? null : make();
-      if (worker === null || text === undefined) {
-        state.value = { is: 'failed', base: hash, why: 'This browser gives no worker to draw in.' };
-        return;
-      }
-      at = worker;
-      state.value = { is: 'running', base: hash, seed, draws: 0 };
-      worker.onmessage = ({ data }) => {
+      const told = (data: FromDrawer): void => {
         if ('draws' in data) {
           state.value = { is: 'running', base: hash, seed, draws: data.draws };
           return;
         }
-        leave();
+        beside.leave();
         state.value =
           'gaveUp' in data
             ? { is: 'failed', base: hash, why: `None of ${data.gaveUp} draws was a good one; try another number.` }
             : { is: 'done', base: hash, seed, offered: shelve(data.yaml, data.par) };
       };
-      worker.onerror = ({ message }) => {
-        leave();
-        state.value = { is: 'failed', base: hash, why: message };
+      const failed = (why: string): void => {
+        state.value = { is: 'failed', base: hash, why };
       };
-      worker.postMessage({ base: { id: scenario.id, text }, grade: scenario.grade, seed });
+      state.value = { is: 'running', base: hash, seed, draws: 0 };
+      const asked =
+        text !== undefined &&
+        beside.ask({ base: { id: scenario.id, text }, grade: scenario.grade, seed }, told, failed);
+      if (!asked) failed('This browser gives no worker to draw in.');
     },
   };
 };

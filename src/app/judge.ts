@@ -7,6 +7,7 @@ import type { Scenario } from '../engine/scenario/types.ts';
 import { score } from '../engine/score/score.ts';
 import type { Score } from '../engine/score/types.ts';
 import { usualWeights, type Weights } from '../engine/score/weights.ts';
+import type { WorkerOf } from './beside.ts';
 
 /** What a worker needs to play a drill from its first act. */
 export interface Beginning {
@@ -22,14 +23,6 @@ export type ToWorker = { readonly begin: Beginning } | { readonly act: Act };
 /** The score, once the drill has ended there. */
 export type FromWorker = { readonly score: Score };
 
-/** As much of a Worker as is used. */
-export interface WorkerLike {
-  postMessage(message: ToWorker): void;
-  terminate(): void;
-  onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-}
-
 export interface Judge {
   /** A drill is taken; the one before is given up. */
   begin(beginning: Beginning): void;
@@ -43,13 +36,13 @@ export interface Judge {
 
 export interface JudgeParts {
   /** A fresh worker; null where there are none. */
-  readonly worker: () => WorkerLike | null;
+  readonly worker: () => WorkerOf<ToWorker, FromWorker> | null;
   /** Runs this once what is on the page has been painted. */
   readonly afterPaint: (run: () => void) => void;
 }
 
 export const createJudge = ({ worker, afterPaint }: JudgeParts): Judge => {
-  let at: WorkerLike | null = null;
+  let at: WorkerOf<ToWorker, FromWorker> | null = null;
   let have: Score | null = null;
   let weights = usualWeights;
   let waiting: ((by: Score | null) => void) | null = null;

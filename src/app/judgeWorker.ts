@@ -1,11 +1,7 @@
 /** Starts the worker that judges beside the page. */
-import type { WorkerLike } from './judge.ts';
+import { started, type WorkerOf } from './beside.ts';
+import type { FromWorker, ToWorker } from './judge.ts';
 
 /** The worker of this app; null where the browser gives none. */
-export const judgeWorker = (): WorkerLike | null => {
-  try {
-    return new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return null; // the page then judges by itself
-  }
-};
+export const judgeWorker = (): WorkerOf<ToWorker, FromWorker> | null =>
+  started<ToWorker, FromWorker>(() => new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module' }));

@@ -4,6 +4,7 @@ import type { Progress } from '../engine/proof/prove.ts';
 import type { Proof } from '../engine/proof/types.ts';
 import type { Scenario } from '../engine/scenario/types.ts';
 import type { Prover, Proving } from '../screens/types.ts';
+import { besideOf, type WorkerOf } from './beside.ts';
 
 export interface ToProver {
   readonly scenario: Scenario;
@@ -13,53 +14,35 @@ export interface ToProver {
 
 export type FromProver = { readonly progress: Progress } | { readonly proof: Proof };
 
-/** As much of a Worker as is used. */
-export interface ProverWorker {
-  postMessage(message: ToProver): void;
-  terminate(): void;
-  onmessage: ((event: MessageEvent<FromProver>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-}
-
 /** Seed of the drill that is proved; the proof takes chance for an adversary whatever it is. */
 export const SEED = 1;
 
-export const createProver = (make: () => ProverWorker | null): Prover => {
+export const createProver = (make: () => WorkerOf<ToProver, FromProver> | null): Prover => {
   const state = signal<Proving>({ is: 'idle' });
-  let at: ProverWorker | null = null;
-  const leave = (): void => {
-    at?.terminate();
-    at = null;
-  };
+  const beside = besideOf(make);
   return {
     state,
     cancel: () => {
-      leave();
+      beside.leave();
       state.value = { is: 'idle' };
     },
     start: (offered) => {
       const { scenario, hash } = offered;
-      leave();
-      const worker = make();
-      if (worker === null) {
-        state.value = { is: 'failed', why: 'This browser gives no worker to prove in.' };
-        return;
-      }
-      at = worker;
-      state.value = { is: 'running', title: scenario.title, progress: null };
-      worker.onmessage = ({ data }) => {
+      const { title } = scenario;
+      const told = (data: FromProver): void => {
         if ('progress' in data) {
-          state.value = { is: 'running', title: scenario.title, progress: data.progress };
+          state.value = { is: 'running', title, progress: data.progress };
           return;
         }
-        leave();
-        state.value = { is: 'done', title: scenario.title, offered, proof: data.proof };
+        beside.leave();
+        state.value = { is: 'done', title, offered, proof: data.proof };
       };
-      worker.onerror = ({ message }) => {
-        leave();
-        state.value = { is: 'failed', why: message };
+      const failed = (why: string): void => {
+        state.value = { is: 'failed', why };
       };
-      worker.postMessage({ scenario, hash, seed: SEED });
+      state.value = { is: 'running', title, progress: null };
+      if (!beside.ask({ scenario, hash, seed: SEED }, told, failed))
+        failed('This browser gives no worker to prove in.');
     },
   };
 };

@@ -16,6 +16,7 @@ import { type Air, airOf } from './look/sky.ts';
 import { stormOf } from './look/storm.ts';
 import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
 import { eyeOn, NEAR, WALK, type Walk } from './look/walk.ts';
+import { LIT_BELOW } from './place/passing.ts';
 import type { Stage } from './stage.ts';
 
 /** Milliseconds of a turn by key and of a look at a part; and how long the mist drifts on when nobody does anything. */
@@ -270,7 +271,7 @@ export class Attention {
     this.calmFor += ms;
     const drift = drifting && this.calmFor > (blows ? 0 : DRIFT);
     if (drift) {
-      this.stage.drift(this.calmFor / 1000, air, this.snapshot.world.site.skyLux < 400);
+      this.stage.drift(this.calmFor / 1000, air, this.snapshot.world.site.skyLux < LIT_BELOW);
       if (air.lightning) this.stage.flash(this.storm.step(this.calmFor / 1000));
       this.fell += this.calmFor / 1000;
       this.calmFor = 0;

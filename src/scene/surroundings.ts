@@ -12,7 +12,7 @@ import { type Grown, grownIn } from './place/grown.ts';
 import { horizonOf } from './place/horizon.ts';
 import { type Land, landOf } from './place/land.ts';
 import { mistOf } from './place/mist.ts';
-import { passingOn } from './place/passing.ts';
+import { LIT_BELOW, passingOn } from './place/passing.ts';
 import { roomOf } from './place/room.ts';
 import { placeOf } from './place/setting.ts';
 
@@ -69,6 +69,10 @@ export const surroundingsOf = (set: Materials): Surroundings => {
       yield;
       grown = grownIn(set, place, world.site.temperatureC, insideOf(houses), TUFTS);
       root.add(grown.group);
+      yield;
+      // Cars are there before one comes, or it would hold up the frame in which it does.
+      passing.step(0, world.site.traffic, world.site.skyLux < LIT_BELOW);
+      castsItself(passing.group);
       yield;
       for (const _ of backdropSteps(place.standing, set, beyond)) yield;
       castsItself(beyond);

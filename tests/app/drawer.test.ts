@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { createDrawer, type DrawerWorker, type FromDrawer, type ToDrawer } from '../../src/app/drawer.ts';
+import type { WorkerOf } from '../../src/app/beside.ts';
+import { createDrawer, type FromDrawer, type ToDrawer } from '../../src/app/drawer.ts';
 import { createKept } from '../../src/app/kept.ts';
 import { offeredFrom } from '../../src/app/library.ts';
 import { createShelf } from '../../src/app/shelf.ts';
@@ -26,7 +27,7 @@ const base = offered(text);
 const workerFor = () => {
   const asked: ToDrawer[] = [];
   let ended = false;
-  const worker: DrawerWorker = {
+  const worker: WorkerOf<ToDrawer, FromDrawer> = {
     postMessage: (message) => asked.push(message),
     terminate: () => {
       ended = true;
@@ -38,7 +39,7 @@ const workerFor = () => {
   return { worker, asked, gone: () => ended, say };
 };
 
-const drawerWith = (worker: DrawerWorker | null) => {
+const drawerWith = (worker: WorkerOf<ToDrawer, FromDrawer> | null) => {
   const shelf = createShelf(createKept(memoryStore()));
   return { shelf, drawer: createDrawer({ worker: () => worker, shelve: shelf.add }) };
 };

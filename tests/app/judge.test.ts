@@ -1,6 +1,7 @@
 /** A score comes once, from the worker or from the page, and is the same from both. */
 import { describe, expect, test } from 'vitest';
-import { createJudge, type FromWorker, type ToWorker, type WorkerLike } from '../../src/app/judge.ts';
+import type { WorkerOf } from '../../src/app/beside.ts';
+import { createJudge, type FromWorker, type ToWorker } from '../../src/app/judge.ts';
 import type { Replay } from '../../src/engine/acts/types.ts';
 import { score } from '../../src/engine/score/score.ts';
 import type { Score } from '../../src/engine/score/types.ts';
@@ -23,7 +24,7 @@ const beginning = { scenario: offered.scenario, hash: offered.hash, seed: 7, log
 const fake = () => {
   const sent: ToWorker[] = [];
   let over = false;
-  const worker: WorkerLike = {
+  const worker: WorkerOf<ToWorker, FromWorker> = {
     postMessage: (message) => sent.push(message),
     terminate: () => {
       over = true;
@@ -40,7 +41,7 @@ const fake = () => {
   };
 };
 
-const judging = (worker: WorkerLike | null) => {
+const judging = (worker: WorkerOf<ToWorker, FromWorker> | null) => {
   const told: Score[] = [];
   const judge = createJudge({ worker: () => worker, afterPaint: (run) => run() });
   judge.begin(beginning);

@@ -1,6 +1,7 @@
 /** The prover's host: progress, result, cancelling, a worker that fails or cannot be had. */
 import { describe, expect, it } from 'vitest';
-import { createProver, type FromProver, type ProverWorker, type ToProver } from '../../src/app/prover.ts';
+import type { WorkerOf } from '../../src/app/beside.ts';
+import { createProver, type FromProver, type ToProver } from '../../src/app/prover.ts';
 import type { Proof } from '../../src/engine/proof/types.ts';
 import { quarryRoad } from '../engine/acts/scene.ts';
 
@@ -8,14 +9,14 @@ const offered = quarryRoad();
 const proof = { scenario: 'quarry-road-fog' } as Proof;
 
 const workerFor = (): {
-  worker: ProverWorker;
+  worker: WorkerOf<ToProver, FromProver>;
   asked: ToProver[];
   gone: () => boolean;
   say: (told: FromProver) => void;
 } => {
   const asked: ToProver[] = [];
   let ended = false;
-  const worker: ProverWorker = {
+  const worker: WorkerOf<ToProver, FromProver> = {
     postMessage: (message) => asked.push(message),
     terminate: () => {
       ended = true;

@@ -4,7 +4,8 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { page } from 'vitest/browser';
 import '../../src/screens/styles/screens.css';
-import { createDrawer, type DrawerWorker, type FromDrawer } from '../../src/app/drawer.ts';
+import type { WorkerOf } from '../../src/app/beside.ts';
+import { createDrawer, type FromDrawer, type ToDrawer } from '../../src/app/drawer.ts';
 import { drawWorker } from '../../src/app/drawWorker.ts';
 import { builtIn } from '../../src/app/library.ts';
 import type { Desk } from '../../src/screens/types.ts';
@@ -22,8 +23,8 @@ afterEach(() => act(() => leave()));
 const text = library.offered[0]?.text ?? '';
 
 /** A worker that answers at once: for how the page looks, not for what is drawn. */
-const quick = (): DrawerWorker => {
-  const worker: DrawerWorker = {
+const quick = (): WorkerOf<ToDrawer, FromDrawer> => {
+  const worker: WorkerOf<ToDrawer, FromDrawer> = {
     postMessage: () =>
       void setTimeout(() => worker.onmessage?.({ data: { yaml: text, par: null } } as MessageEvent<FromDrawer>), 300),
     terminate: () => undefined,
@@ -33,7 +34,7 @@ const quick = (): DrawerWorker => {
   return worker;
 };
 
-const open = (worker: () => DrawerWorker | null = drawWorker) => {
+const open = (worker: () => WorkerOf<ToDrawer, FromDrawer> | null = drawWorker) => {
   const made = makeDesk(library);
   const drawer = createDrawer({ worker, shelve: made.shelf.add });
   const desk: Desk = { ...made.desk, drawer };

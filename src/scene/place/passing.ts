@@ -9,6 +9,9 @@ import { road } from './lie.ts';
 const FAR = 150;
 const PACE = 13;
 
+/** Sky light below which cars have their lamps on, lx. */
+export const LIT_BELOW = 400;
+
 const gaps: Readonly<Record<string, number>> = { light: 45, heavy: 9 };
 
 export interface Passing {
