@@ -1,6 +1,6 @@
 /** An exam as an instructor sets it: a drill, the number that fixes its luck, the minutes on its clock. No way back in it. */
 import { useState } from 'preact/hooks';
-import type { Desk } from './types.ts';
+import type { Desk, OpenPage } from './types.ts';
 
 /** Minutes of the drill's clock that can be set. */
 const shortest = 15;
@@ -12,7 +12,7 @@ const whole = (text: string, least: number, most: number): number | null => {
   return text.trim() !== '' && Number.isInteger(value) && value >= least && value <= most ? value : null;
 };
 
-export const ExamForm = ({ desk }: { desk: Desk }) => {
+export const ExamForm = ({ desk, open }: { desk: Desk; open: OpenPage }) => {
   const [hash, setHash] = useState(desk.library[0]?.hash ?? '');
   const [seed, setSeed] = useState('1');
   const [minutes, setMinutes] = useState('120');
@@ -56,9 +56,14 @@ export const ExamForm = ({ desk }: { desk: Desk }) => {
             Minutes go from {shortest} to {longest}.
           </p>
         )}
-        <button type="submit" disabled={!offered || exam.seed === null || exam.minutes === null}>
-          Begin the exam
-        </button>
+        <p class="buttons">
+          <button type="submit" disabled={!offered || exam.seed === null || exam.minutes === null}>
+            Begin the exam
+          </button>
+          <button type="button" disabled={!offered} onClick={() => offered && open('instructor', offered)}>
+            Its instructor’s sheet
+          </button>
+        </p>
       </form>
     </details>
   );

@@ -2,36 +2,42 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Start } from './Start.tsx';
-import type { Desk, SidePage } from './types.ts';
+import type { Desk, Offered, OpenPage, SidePage } from './types.ts';
 
-type Shown = { readonly page: SidePage; readonly sheet: (desk: Desk, back: () => void) => ComponentChildren };
+type Asked = { readonly page: SidePage; readonly of?: Offered };
+type Shown = Asked & { readonly sheet: (desk: Desk, back: () => void) => ComponentChildren };
 
-const load = async (page: SidePage): Promise<Shown> => {
+const load = async (asked: Asked): Promise<Shown> => {
+  const { page } = asked;
   if (page === 'bench') {
     const { BenchPage } = await import('./bench/BenchPage.tsx');
-    return { page, sheet: (desk, back) => <BenchPage scenarios={desk.library} back={back} /> };
+    return { ...asked, sheet: (desk, back) => <BenchPage scenarios={desk.library} back={back} /> };
   }
   if (page === 'qualification') {
     const { QualificationPage } = await import('./qualification/QualificationPage.tsx');
-    return { page, sheet: (_, back) => <QualificationPage back={back} /> };
+    return { ...asked, sheet: (_, back) => <QualificationPage back={back} /> };
   }
   if (page === 'proof') {
     const { ProofPage } = await import('./proof/ProofPage.tsx');
     return {
-      page,
+      ...asked,
       sheet: (desk, back) => (desk.prover ? <ProofPage desk={desk} prover={desk.prover} back={back} /> : null),
     };
   }
+  if (page === 'instructor') {
+    const { InstructorPage } = await import('./instructor/InstructorPage.tsx');
+    return { ...asked, sheet: (desk, back) => <InstructorPage desk={desk} of={asked.of} back={back} /> };
+  }
   if (page === 'survey') {
     const { SurveyPage } = await import('./survey/SurveyPage.tsx');
-    return { page, sheet: (desk, back) => <SurveyPage desk={desk} back={back} /> };
+    return { ...asked, sheet: (desk, back) => <SurveyPage desk={desk} back={back} /> };
   }
   const { CardsPage } = await import('./cards/CardsPage.tsx');
-  return { page, sheet: (desk, back) => <CardsPage system={desk.settings.value.units} back={back} /> };
+  return { ...asked, sheet: (desk, back) => <CardsPage system={desk.settings.value.units} back={back} /> };
 };
 
 export const Front = ({ desk }: { desk: Desk }) => {
-  const [asked, setAsked] = useState<SidePage | null>(null);
+  const [asked, setAsked] = useState<Asked | null>(null);
   const [shown, setShown] = useState<Shown | null>(null);
   useEffect(() => {
     if (asked === null) return;
@@ -50,12 +56,12 @@ export const Front = ({ desk }: { desk: Desk }) => {
       wanted = false;
     };
   }, [asked, desk]);
-  const isAway = asked !== null && shown?.page === asked;
+  const isAway = asked !== null && shown?.page === asked.page && shown.of === asked.of;
   const left = useRef(0);
   useLayoutEffect(() => window.scrollTo(0, isAway ? 0 : left.current), [isAway]);
-  const open = (page: SidePage): void => {
+  const open: OpenPage = (page, of) => {
     left.current = window.scrollY;
-    setAsked(page);
+    setAsked({ page, of });
   };
   if (isAway && shown) return <>{shown.sheet(desk, () => setAsked(null))}</>;
   return <Start desk={desk} open={open} />;

@@ -4,7 +4,7 @@ import { Library } from './Library.tsx';
 import { Caution } from './parts/Caution.tsx';
 import { FileChoice } from './parts/FileChoice.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
-import type { Desk, SidePage } from './types.ts';
+import type { Desk, OpenPage } from './types.ts';
 import { WeightsForm } from './WeightsForm.tsx';
 
 const KeptDrill = ({ desk }: { desk: Desk }) => {
@@ -33,7 +33,7 @@ const KeptDrill = ({ desk }: { desk: Desk }) => {
   );
 };
 
-export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => void }) => (
+export const Start = ({ desk, open }: { desk: Desk; open: OpenPage }) => (
   <main class="desk">
     <div class="sheet paper form">
       <header class="letterhead">
@@ -56,7 +56,7 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
           </button>
         </p>
         <Library desk={desk} />
-        <ExamForm desk={desk} />
+        <ExamForm desk={desk} open={open} />
       </section>
       <section aria-labelledby="open">
         <h2 id="open">Open a saved log</h2>
@@ -73,7 +73,8 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
         <p>
           The bench: open and close the devices of a scene and read its circuit. The cards: approach distance, gloves,
           sticks, grounds, arc, step voltage, fuse links, sag, each with its calculator and source. The report: every
-          model of the program beside numbers from outside it.
+          model of the program beside numbers from outside it. For instructors: what a scenario hides on a sheet to be
+          printed, and its proof.
         </p>
         <p class="buttons">
           <button type="button" onClick={() => open('bench')}>
@@ -84,6 +85,9 @@ export const Start = ({ desk, open }: { desk: Desk; open: (page: SidePage) => vo
           </button>
           <button type="button" onClick={() => open('qualification')}>
             Qualification report
+          </button>
+          <button type="button" onClick={() => open('instructor')}>
+            Instructor’s sheet
           </button>
           {desk.prover !== undefined && (
             <button type="button" onClick={() => open('proof')}>

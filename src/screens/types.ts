@@ -43,7 +43,10 @@ export interface Caption {
 }
 
 /** Pages beside the drill. */
-export type SidePage = 'bench' | 'cards' | 'proof' | 'qualification' | 'survey';
+export type SidePage = 'bench' | 'cards' | 'instructor' | 'proof' | 'qualification' | 'survey';
+
+/** Opens a page beside the drill; of a scenario where it was asked for there. */
+export type OpenPage = (page: SidePage, of?: Offered) => void;
 
 /** How far a proof is. */
 export type Proving =

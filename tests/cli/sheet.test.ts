@@ -41,6 +41,11 @@ test('--json is one object by the schema, with the causes of the text', async ()
   expect(causes.length).toBeGreaterThan(0);
 });
 
+test('the proven route lies beside the scenario, or where it is said to, and is left out where there is none', async () => {
+  expect((await sheet(file)).out).toMatch(/A PROVEN SAFE ROUTE\nIt closes the call out after \d+ min/);
+  expect((await sheet(file, '--par', 'scenarios/none')).out).not.toContain('PROVEN');
+});
+
 test('what is no scenario is bad use, with nothing on standard output', async () => {
   const { code, out, err } = await sheet('package.json');
   expect([code, out]).toEqual([2, '']);

@@ -66,4 +66,19 @@ describe('printed', () => {
     expect(complaints).toEqual([]);
     await close();
   });
+
+  test('the instructor’s sheet is told whole on a few sheets, nothing cut off, without what is pressed', async () => {
+    const { page, complaints, close } = await open('Instructor’s sheet');
+    await page.getByLabel('Scenario', { exact: true }).selectOption({ label: 'Two transformers on Station Road' });
+    await page.getByRole('button', { name: 'Go to its sheet' }).click();
+    await page.getByRole('button', { name: 'I instruct, show the answers' }).click();
+    await page.locator('.told').waitFor();
+    const { pages, cut } = await printed(page, 'Letter');
+    expect(cut).toEqual([]);
+    expect(pages).toBeLessThanOrEqual(4);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('button').count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await close();
+  });
 });

@@ -42,6 +42,10 @@ export const sheetReportSchema = z
     causes: z.array(cause).describe('Worst first.'),
     lookAlikes: z.array(lookAlike),
     besides: texts.describe('What can hurt somebody though nothing is wrong with it.'),
+    route: z
+      .strictObject({ words: text.describe('Its par.'), rows: texts })
+      .nullable()
+      .describe('A proven safe route; null where no par is at hand.'),
     discussion: texts.describe("The author's notes first."),
     caution: text,
   })

@@ -15,7 +15,9 @@ import { type Laid, laidIn, perceivableFrom, type Vantage } from '../score/known
 import type { UnitSystem } from '../units/formatQuantity.ts';
 import type { World } from '../world/types.ts';
 import { caution } from './caution.ts';
+import { clockAt } from './clock.ts';
 import { best, hazardWords, whereWords, worstOfEach } from './hazardCards.ts';
+import { oneSafeWay, type ProvenRoute, parWords, routeRows, safeSteps } from './routes.ts';
 import { capital, nameOf, sentence } from './words.ts';
 
 /** Something that is wrong, and what there is to say about it. */
@@ -55,6 +57,8 @@ export interface InstructorSheet {
   readonly lookAlikes: readonly SheetLookAlike[];
   /** What can hurt somebody though nothing is wrong with it: a line in service. */
   readonly besides: readonly string[];
+  /** A route that a proof found and that exposes nobody here, a row an act; null where there is none at hand. */
+  readonly route: { readonly words: string; readonly rows: readonly string[] } | null;
   readonly discussion: readonly string[];
   readonly caution: string;
 }
@@ -135,8 +139,24 @@ function discussionOf(scenario: Scenario, laid: readonly Laid[], fine: readonly 
   ];
 }
 
-/** The sheet of a scenario, built as `world`; causes worst first, then by id. */
-export function instructorSheet(scenario: Scenario, world: World, system: UnitSystem): InstructorSheet {
+/** The proven route as it goes in this very World; one that does not is left out. */
+function routeOf(world: World, proven: ProvenRoute | null): InstructorSheet['route'] {
+  const steps = proven && safeSteps(world, proven.acts);
+  return (
+    steps && {
+      words: `${parWords(proven)} ${oneSafeWay}`,
+      rows: routeRows(steps).map(({ minute, words }) => `${clockAt(world, minute)} ${capital(words)}`),
+    }
+  );
+}
+
+/** The sheet of a scenario, built as `world`, with the route of its par where that is at hand; causes worst first, then by id. */
+export function instructorSheet(
+  scenario: Scenario,
+  world: World,
+  system: UnitSystem,
+  proven: ProvenRoute | null = null,
+): InstructorSheet {
   const from = perceivableFrom(world);
   const foundOf = (laid: Laid): readonly string[] => bySign(world, best(from(laid)));
   const laid = laidIn(world);
@@ -156,6 +176,7 @@ export function instructorSheet(scenario: Scenario, world: World, system: UnitSy
     causes: causes.sort((a, b) => rank(a.severity) - rank(b.severity) || (a.cause < b.cause ? -1 : 1)),
     lookAlikes: fine.map((each) => lookAlikeOf(world, each, foundOf(each))),
     besides: worstOfEach(inService, '').map((hazard) => hazardWords(world, hazard, system)),
+    route: routeOf(world, proven),
     discussion: discussionOf(scenario, wrong, fine),
     caution,
   };

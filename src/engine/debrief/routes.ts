@@ -7,6 +7,28 @@ import type { Act, Step } from '../acts/types.ts';
 import type { World } from '../world/types.ts';
 import { actWords } from './timeline.ts';
 
+/** A route that a proof found, with its par. */
+export interface ProvenRoute {
+  readonly acts: readonly Act[];
+  readonly end: 'restored' | 'handed-over';
+  readonly minutes: number;
+  readonly customerMinutes: number;
+  /** No such route is shorter. */
+  readonly atLeast: number;
+}
+
+const ends = { restored: 'closes the call out', 'handed-over': 'hands the call over' } as const;
+
+/** What a proven route costs, and what is known of shorter ones. */
+export const parWords = ({ end, minutes, customerMinutes, atLeast }: ProvenRoute): string =>
+  `It ${ends[end]} after ${minutes} min${customerMinutes > 0 ? ` and ${customerMinutes} customer-minutes` : ''}, and exposes nobody. ${
+    atLeast === minutes
+      ? 'No safe route is shorter.'
+      : `It is the shortest that was found; none can be under ${atLeast} min.`
+  }`;
+
+export const oneSafeWay = 'It is one safe way, not the only one.';
+
 export interface RouteRow {
   readonly minute: number;
   readonly words: string;

@@ -1,49 +1,28 @@
 /** The instructor's sheet as plain text, to be printed. */
 import type { InstructorSheet } from './instructorSheet.ts';
-import { capital, sentence } from './words.ts';
+import { type SheetEntry, type SheetSection, sheetFor, sheetSections, sheetTitle } from './sheetSections.ts';
 
-const section = (title: string, lines: readonly string[]): readonly string[] =>
-  lines.length === 0 ? [] : ['', title.toUpperCase(), ...lines];
+const entryLines = ({ title, severity, lists, note }: SheetEntry): readonly string[] => [
+  severity === null ? title : `${title}, ${severity}`,
+  ...lists.flatMap((list) => [`  ${list.title}`, ...list.lines.map((line) => `    - ${line}`)]),
+  `  ${note}`,
+];
 
-const listed = (title: string, lines: readonly string[]): readonly string[] =>
-  lines.length === 0 ? [] : [`  ${title}`, ...lines.map((line) => `    - ${line}`)];
+const sectionLines = ({ title, words, entries, lines }: SheetSection): readonly string[] => [
+  '',
+  title.toUpperCase(),
+  ...words,
+  ...entries.flatMap(entryLines),
+  ...lines.map((line) => `- ${line}`),
+];
 
 /** Lines of text, ending with the caution. */
 export const sheetText = (sheet: InstructorSheet): string =>
   [
-    `INSTRUCTOR'S SHEET \u2013 not for trainees`,
+    `${sheetTitle.toUpperCase()} \u2013 ${sheetFor}`,
     `${sheet.title} (grade ${sheet.grade})`,
     sheet.teaches,
-    ...section('Call and job', [sheet.call, sheet.job]),
-    ...section(
-      'What is wrong',
-      sheet.causes.length === 0
-        ? ['Nothing but the job.']
-        : sheet.causes.flatMap((cause) => [
-            `${capital(cause.title)} (${cause.part}), ${cause.severity}`,
-            ...listed('Where it can be made out', cause.found),
-            ...listed('What it can do', cause.does),
-            ...listed('What holds it', cause.controls),
-            ...listed('Tempting and wrong', cause.tempting),
-            `  ${sentence(cause.tellApart)} [${cause.source}]`,
-          ]),
-    ),
-    ...section(
-      'What only looks wrong',
-      sheet.lookAlikes.flatMap((each) => [
-        `${capital(each.title)} (${each.part})${each.mistakenFor.length === 0 ? '' : `, taken for: ${each.mistakenFor.join(', ')}`}`,
-        ...listed('Where it can be made out', each.found),
-        `  ${sentence(each.tellApart)}`,
-      ]),
-    ),
-    ...section(
-      'Besides: what is in service',
-      sheet.besides.map((line) => `- ${line}`),
-    ),
-    ...section(
-      'To talk about',
-      sheet.discussion.map((line) => `- ${line}`),
-    ),
+    ...sheetSections(sheet).flatMap(sectionLines),
     '',
     sheet.caution,
     '',

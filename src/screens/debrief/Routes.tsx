@@ -1,7 +1,7 @@
 /** The trainee's way through the drill beside a proven safe one, with its par. The proven one is played when it is opened. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Replay } from '../../engine/acts/types.ts';
-import { type RouteRow, routeRows, safeSteps } from '../../engine/debrief/routes.ts';
+import { oneSafeWay, parWords, type RouteRow, routeRows, safeSteps } from '../../engine/debrief/routes.ts';
 import type { Offered } from '../types.ts';
 import { capital, clockAt } from '../words.ts';
 
@@ -20,15 +20,6 @@ const Rows = ({ title, rows, replay }: { title: string; rows: readonly RouteRow[
   </section>
 );
 
-const ends = { restored: 'closes the call out', 'handed-over': 'hands the call over' } as const;
-
-const parWords = ({ end, minutes, customerMinutes, atLeast }: Route): string =>
-  `It ${ends[end]} after ${minutes} min${customerMinutes > 0 ? ` and ${customerMinutes} customer-minutes` : ''}, and exposes nobody. ${
-    atLeast === minutes
-      ? 'No safe route is shorter.'
-      : `It is the shortest that was found; none can be under ${atLeast} min.`
-  }`;
-
 const minutesOf = ({ start, end }: Replay): number => end.clock.minute - start.clock.minute;
 
 const Both = ({ replay, route }: { replay: Replay; route: Route }) => {
@@ -43,7 +34,7 @@ const Both = ({ replay, route }: { replay: Replay; route: Route }) => {
   return (
     <>
       <p>
-        {parWords(route)} Yours took {minutesOf(replay)} min. It is one safe way, not the only one.
+        {parWords(route)} Yours took {minutesOf(replay)} min. {oneSafeWay}
       </p>
       <div class="both">
         <Rows title="Your route" rows={mine} replay={replay} />

@@ -1,9 +1,8 @@
 /** The proof of a scenario, worked out here beside the page: what holds, what fails, what is not known, par, traps. */
-import { useState } from 'preact/hooks';
 import type { Act } from '../../engine/acts/types.ts';
 import type { Claim } from '../../engine/proof/types.ts';
 import { Caution } from '../parts/Caution.tsx';
-import { FileChoice } from '../parts/FileChoice.tsx';
+import { OwnScenario } from '../parts/OwnScenario.tsx';
 import type { Desk, Offered, Prover, Proving } from '../types.ts';
 
 const stages = ['survey', 'route', 'par', 'traps', 'claims'] as const;
@@ -114,38 +113,6 @@ const Choice = ({ offered, prover }: { offered: readonly Offered[]; prover: Prov
   </ul>
 );
 
-/** Somebody's own file: read, its problems told with their lines, else proved. */
-const Own = ({ desk, prover }: { desk: Desk; prover: Prover }) => {
-  const [problems, setProblems] = useState<readonly string[]>([]);
-  const open = async (chosen: File): Promise<void> => {
-    const read = await desk.openScenario(chosen);
-    setProblems(read.ok ? [] : read.problems);
-    if (read.ok) prover.start(read.offered);
-  };
-  return (
-    <section aria-labelledby="own">
-      <h2 id="own">A scenario of your own</h2>
-      <p>A scenario file, written by hand or saved here, is read and proved. It stays on this device.</p>
-      <FileChoice
-        label="Scenario file"
-        accept=".yaml,.yml"
-        words="Choose a scenario file"
-        onFile={(file) => void open(file)}
-      />
-      {problems.length > 0 && (
-        <div class="problem" role="alert">
-          <p>It cannot be read as a scenario:</p>
-          <ul>
-            {problems.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </div>
-      )}
-    </section>
-  );
-};
-
 /** Proofs give hazards and routes away: for whoever writes or checks scenarios. */
 export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; back: () => void }) => {
   const proving = prover.state.value;
@@ -173,7 +140,11 @@ export const ProofPage = ({ desk, prover, back }: { desk: Desk; prover: Prover; 
               <h2 id="library">A scenario of the library</h2>
               <Choice offered={[...desk.library, ...desk.shelf.value]} prover={prover} />
             </section>
-            <Own desk={desk} prover={prover} />
+            <section aria-labelledby="own">
+              <h2 id="own">A scenario of your own</h2>
+              <p>A scenario file, written by hand or saved here, is read and proved. It stays on this device.</p>
+              <OwnScenario desk={desk} opened={(offered) => prover.start(offered)} />
+            </section>
           </>
         )}
         {proving.is === 'failed' && (
