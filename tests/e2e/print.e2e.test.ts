@@ -69,7 +69,7 @@ describe('printed', () => {
 
   test('the instructor’s sheet is told whole on a few sheets, nothing cut off, without what is pressed', async () => {
     const { page, complaints, close } = await open('Instructor’s sheet');
-    await page.getByLabel('Scenario', { exact: true }).selectOption({ label: 'Two transformers on Station Road' });
+    await page.locator('.choice select').selectOption({ label: 'Two transformers on Station Road' });
     await page.getByRole('button', { name: 'Go to its sheet' }).click();
     await page.getByRole('button', { name: 'I instruct, show the answers' }).click();
     await page.locator('.told').waitFor();
