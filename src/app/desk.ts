@@ -48,6 +48,9 @@ interface How {
   readonly until: number | null;
 }
 
+/** Practice is kept nowhere. */
+const isKept = (way: Way): boolean => way === 'scored' || way === 'exam';
+
 const settingsKey = 'loose-tie.settings';
 /** Holds the number of acts of a kept drill that has ended. */
 const endedKey = 'loose-tie.ended';
@@ -152,7 +155,7 @@ export const createDesk = (parts: DeskParts): Desk => {
     };
     const whose = `${hash}-${seed}`;
     const photos = createPhotos(log === undefined ? [] : photosFrom(kept.text(photosKey), whose), (taken) => {
-      if (way === 'practice') return;
+      if (!isKept(way)) return;
       const saved = kept.saveText(photosKey, photosText(taken, whose));
       if (!saved.ok)
         problem.value = `Photos cannot be kept on this device (${saved.why}); save those you want as files.`;
@@ -164,7 +167,7 @@ export const createDesk = (parts: DeskParts): Desk => {
       captions: parts.captions,
       narrow: parts.narrow,
       onActed: (act) => {
-        if (way !== 'practice') keep(drill.snapshot());
+        if (isKept(way)) keep(drill.snapshot());
         parts.judge.act(act);
         askJudge();
         callTime(until);
@@ -220,8 +223,13 @@ export const createDesk = (parts: DeskParts): Desk => {
       const offered = log && offeredOf(log);
       if (!now || !log || !offered) return;
       problem.value = null;
-      if (now.way !== 'practice') scored = log;
-      play(offered, log.seed, { ...log, entries: log.entries.slice(0, acts) }, { way: 'practice', until: null });
+      if (isKept(now.way)) scored = log;
+      play(
+        offered,
+        log.seed,
+        { ...log, entries: log.entries.slice(0, acts) },
+        { way: now.way === 'shown' ? 'shown' : 'practice', until: null },
+      );
     },
     goOn: () => {
       problem.value = null;
@@ -279,7 +287,7 @@ export const createDesk = (parts: DeskParts): Desk => {
       problem.value = null;
       const log = logOf(build(offered.scenario, offered.hash, SEED), acts, SEED);
       scored = null;
-      play(offered, SEED, log, { way: 'practice', until: null });
+      play(offered, SEED, log, { way: 'shown', until: null });
     },
     saveScenario: ({ scenario, text }) => {
       if (text !== undefined) parts.handOut(`${scenario.id}.yaml`, text);

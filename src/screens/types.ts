@@ -99,8 +99,11 @@ export interface Taken {
   readonly inHand: string | null;
 }
 
-/** How a drill is taken: for its score, as an exam with seed and time set, or as practice beside a scored one. */
-export type Way = 'scored' | 'exam' | 'practice';
+/**
+ * How a drill is taken: for its score, as an exam with seed and time set, as practice beside a scored one, or as practice
+ * that a proof opened, by whom something of the way through was shown.
+ */
+export type Way = 'scored' | 'exam' | 'practice' | 'shown';
 
 /** What an instructor sets for an exam. */
 export interface Exam {

@@ -90,7 +90,14 @@ describe('the proof page', () => {
     const [trap] = state.proof.traps;
     doing(() => button(root.querySelector('ol') as HTMLElement, /^See it/).click());
     const { way, snapshot } = made.playing();
-    expect(way).toBe('practice');
+    expect(way).toBe('shown');
     expect(snapshot.value.log.entries.map((entry) => entry.act)).toEqual(trap?.acts);
+    doing(() => made.playing().send({ act: 'hand-over' }));
+    await vi.waitFor(() => expect(root.querySelector('#shown')?.textContent).toBe('The proof showed you this'), {
+      timeout: 20_000,
+    });
+    expect([...root.querySelectorAll('button')].map(({ textContent }) => textContent)).not.toContain('Try again');
+    doing(() => button(root, 'Take this one all the same').click());
+    expect([made.playing().way, made.playing().snapshot.value.log.entries]).toEqual(['scored', []]);
   });
 });

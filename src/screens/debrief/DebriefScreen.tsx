@@ -4,7 +4,7 @@ import { explain } from '../../engine/debrief/explain.ts';
 import type { Debrief } from '../../engine/debrief/types.ts';
 import { Another, originOf } from '../Another.tsx';
 import { TakenPhotos } from '../photos/TakenPhotos.tsx';
-import type { Desk, Playing } from '../types.ts';
+import type { Desk, Offered, Playing } from '../types.ts';
 import { capital } from '../words.ts';
 import { Explore } from './Explore.tsx';
 import { Exposures } from './Exposures.tsx';
@@ -20,6 +20,7 @@ const ways: Readonly<Record<Playing['way'], string>> = {
   scored: 'Debrief',
   exam: 'Debrief of an exam',
   practice: 'Debrief of a practice run: the scored drill is kept apart',
+  shown: 'Debrief of a practice run that a proof opened',
 };
 
 const partNames: Readonly<Record<string, string>> = {
@@ -60,6 +61,23 @@ const Struck = ({ playing }: { playing: Playing }) => {
   );
 };
 
+/** What was shown cannot be found any more: a scene that nobody has shown comes first. */
+const Shown = ({ desk, of }: { desk: Desk; of: Offered }) => (
+  <section class="next-drill not-printed" aria-labelledby="shown">
+    <h2 id="shown">The proof showed you this</h2>
+    <p>
+      Acts of this drill were done for you, and the proof tells what is wrong here. A score in it would say how well you
+      remember. Take one that nobody has shown you: another like it, or another of the library.
+    </p>
+    <Another desk={desk} of={originOf(desk, of)} />
+    <p class="buttons">
+      <button type="button" onClick={() => desk.tryAgain()}>
+        Take this one all the same
+      </button>
+    </p>
+  </section>
+);
+
 export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing }) => {
   const { score } = playing.snapshot.value;
   const { units } = desk.settings.value;
@@ -85,6 +103,7 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
     show();
   };
   const isPractice = playing.way === 'practice';
+  const isShown = playing.way === 'shown';
   const offered = desk.offeredWith(replay.start.scenarioHash);
   return (
     <main class="desk">
@@ -120,10 +139,13 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
           <h2 id="along">Take this along</h2>
           <p>{capital(debrief.takeAlong)}</p>
         </section>
+        {isShown && offered && <Shown desk={desk} of={offered} />}
         <p class="buttons">
-          <button type="button" class="primary" onClick={() => desk.tryAgain()}>
-            Try again
-          </button>
+          {!isShown && (
+            <button type="button" class="primary" onClick={() => desk.tryAgain()}>
+              Try again
+            </button>
+          )}
           {isPractice && (
             <button type="button" onClick={() => desk.backToScored()}>
               Back to the scored drill
@@ -139,8 +161,8 @@ export const DebriefScreen = ({ desk, playing }: { desk: Desk; playing: Playing 
             Back to the start
           </button>
         </p>
-        {offered && score && <Next desk={desk} score={score} here={offered.scenario} />}
-        {offered?.text !== undefined && desk.drawer !== undefined && (
+        {offered && score && !isShown && <Next desk={desk} score={score} here={offered.scenario} />}
+        {!isShown && offered?.text !== undefined && desk.drawer !== undefined && (
           <section class="next-drill not-printed" aria-labelledby="another">
             <h2 id="another">Another like this</h2>
             <Another desk={desk} of={originOf(desk, offered)} />

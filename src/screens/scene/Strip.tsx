@@ -68,7 +68,7 @@ export const Strip = ({ playing }: { playing: Playing }) => {
         <span class="label">Clock</span>
         <time class="value">{clockAt(world, world.clock.minute)}</time>
         {playing.until !== null && <span class="way"> exam until {clockAt(world, playing.until)}</span>}
-        {playing.way === 'practice' && <span class="way"> practice</span>}
+        {(playing.way === 'practice' || playing.way === 'shown') && <span class="way"> practice</span>}
       </p>
       <p class="out">
         <span class="label">Customers out</span>
