@@ -128,6 +128,21 @@ const outriggers = (a: Assembly, half: number, down: boolean): void => {
   }
 };
 
+/** Open at the top, a rolled lip round it and a liner inside: whoever stands in it looks over and into it. Its middle: `at`. */
+const bucket = (a: Assembly, [x, y, z]: Point): void => {
+  const [w, d, h, thick] = [0.62, 0.6, 1.06, 0.03];
+  for (const s of [-1, 1]) {
+    a.add('white', block([x + s * (w / 2), y, z], [thick, d + thick, h], 0.2));
+    a.add('white', block([x, y + s * (d / 2), z], [w + thick, thick, h], 0.2));
+    a.add('white', block([x + s * (w / 2 + 0.012), y, z + h / 2 - 0.03], [0.055, d + 0.08, 0.06], 0.4));
+    a.add('white', block([x, y + s * (d / 2 + 0.012), z + h / 2 - 0.03], [w + 0.08, 0.055, 0.06], 0.4));
+    a.add('polymer', block([x + s * (w / 2 - 0.019), y, z - 0.03], [0.006, d - 0.04, h - 0.06], 0));
+    a.add('polymer', block([x, y + s * (d / 2 - 0.019), z - 0.03], [w - 0.04, 0.006, h - 0.06], 0));
+  }
+  a.add('white', block([x, y, z - h / 2], [w, d, 0.04], 0.2));
+  a.add('black', block([x, y, z - h / 2 + 0.025], [w - 0.05, d - 0.05, 0.012], 0.2));
+};
+
 const booms = (a: Assembly, base: Point, elbow: Point, tip: Point): void => {
   const middle = point(vec(base).lerp(vec(elbow), 0.5));
   a.add('truckPaint', bar(base, elbow, 0.26, 0.3));
@@ -137,9 +152,7 @@ const booms = (a: Assembly, base: Point, elbow: Point, tip: Point): void => {
   a.add('truckPaint', bar(elbow, near, 0.2, 0.23));
   a.add('bisque', bar(near, tip, 0.16, 0.18));
   const b: Point = [tip[0], tip[1] + 0.38, tip[2] - 0.35];
-  a.add('white', block(b, [0.62, 0.6, 1.06], 0.12));
-  a.add('black', block([b[0], b[1], b[2] + 0.531], [0.52, 0.5, 0.006], 0.3));
-  a.add('white', block([b[0], b[1], b[2] + 0.51], [0.7, 0.68, 0.06], 0.3));
+  bucket(a, b);
   a.add('zinc', rod([tip[0], tip[1] - 0.12, tip[2]], [tip[0], tip[1] + 0.1, tip[2]], 0.1, 14));
   a.name('bucket', [b[0], b[1], b[2] + 0.53]);
 };

@@ -22,14 +22,19 @@ const truckAt = (world: World, beside: string): Point => {
   return [feet[0] - 8.5, at[1], at[2]];
 };
 
+/** How far along the line a bucket is kept off tanks and brackets: its occupant leans over its lip. */
+const OFF = 0.28;
+
+/** The boom's tip, for a bucket whose occupant has the feet there. */
+const tipAt = (feet: Point, pole: Point): Point => shifted(feet, OFF * Math.sign(feet[0] - pole[0] || -1), -0.38, 0.87);
+
 const truckOf = (world: World, beside: string): readonly PutOut[] => {
   const { place } = world.truck;
   const at = truckAt(world, beside);
   const up = aloftIn(world);
   const stand = up?.at ? standById(world, up.at) : null;
-  const goal: Point | null = stand
-    ? [stand.feet[0] - at[0], stand.feet[1] - at[1] - 0.5, stand.feet[2] - at[2] + 1.1]
-    : null;
+  const pole = world.parts.find(({ id }) => id === `${stand?.aloft?.pole}.pole`);
+  const goal = stand && pole ? shifted(tipAt(stand.feet, pole.at), -at[0], -at[1], -at[2]) : null;
   const state = goal ? 'raised' : place === 'under-line' ? 'set-up' : 'stowed';
   return [{ id: 'truck', piece: { spec: { kind: 'truck', side: 0, state, points: goal ? [goal] : [] }, at } }];
 };
