@@ -59,7 +59,7 @@ describe('the committed sound files', () => {
 
 describe('what the sounds are made of', () => {
   it('the buzz of leaking porcelain stands at 120 Hz, above its harmonics', () => {
-    const lines = linesOf(wavOf('insulator-buzz'), 20, 3000);
+    const lines = linesOf(wavOf('insulator-buzz'), 20, 1500);
     expect(lines.slice(0, 4).map((l) => l.hertz)).toEqual([120, 240, 360, 480]);
   });
 
@@ -72,14 +72,14 @@ describe('what the sounds are made of', () => {
   });
 
   it("the engine's strongest lines are multiples of its 30 Hz firing, and not of the shaft's 60 Hz alone", () => {
-    const strongest = linesOf(wavOf('generator'), 10, 2000).slice(0, 8);
+    const strongest = linesOf(wavOf('generator'), 10, 1000).slice(0, 8);
     for (const { hertz } of strongest) expect(hertz % 30).toBe(0);
     expect(strongest.some(({ hertz }) => hertz % 60 !== 0)).toBe(true);
   });
 
   it('the hum of a core stands at 120 Hz, then 240 and 360 Hz', () => {
     expect(
-      linesOf(wavOf('transformer-hum'), 20, 2000)
+      linesOf(wavOf('transformer-hum'), 20, 1000)
         .slice(0, 3)
         .map((l) => l.hertz),
     ).toEqual([120, 240, 360]);

@@ -1,7 +1,7 @@
 // What instruments and radios say. The dispatcher's two notes keep away from the pairs reserved for public warning
-// (853 and 960 Hz, and 1050 Hz in the United States).
+// (853 and 960 Hz, and 1050 Hz in the United States). What comes over a radio keeps to a voice channel, 300 to 3000 Hz.
 import { sine } from './arithmetic.mjs';
-import { add, gate, highPass, like, lowPass, mix, noiseOn, shape } from './tape.mjs';
+import { add, band, gate, like, mix, noiseOn, shape } from './tape.mjs';
 
 /** A voltage detector's beeper: four beeps a second. */
 export const detectorTone = (tape) => {
@@ -17,13 +17,13 @@ export const dispatcherTone = (tape) => {
     [0.01, 720],
     [0.23, 1180],
   ]) {
-    add(tape, at, 0.2, (t) => gate(t, 0.2, 0.008) * (sine(hertz * t) + 0.1 * sine(3 * hertz * t)));
+    add(tape, at, 0.2, (t) => gate(t, 0.2, 0.008) * (sine(hertz * t) + 0.1 * sine(2 * hertz * t)));
   }
 };
 
 /** A receiver with nothing to receive: it opens, hisses through a voice channel's band, and shuts. */
 export const radioSquelch = (tape, chance) => {
-  const band = lowPass(lowPass(highPass(highPass(noiseOn(like(tape), chance), 400), 400), 2600), 2600);
-  shape(band, (t) => (t < 0.36 ? 0.55 * gate(t - 0.01, 1, 0.004) : gate(t - 0.3, 0.2, 0.003)));
-  mix(tape, [[band, 1]]);
+  const hiss = band(noiseOn(like(tape), chance), 350, 2850);
+  shape(hiss, (t) => (t < 0.36 ? 0.55 * gate(t - 0.01, 1, 0.004) : gate(t - 0.3, 0.2, 0.003)));
+  mix(tape, [[hiss, 1]]);
 };
