@@ -11,7 +11,7 @@ import { beyondReach, onFoot, standing, through } from './presence.ts';
 import { clampSetsOf, sticksOf } from './toolsFor.ts';
 
 /** Minutes a clamp, put on or taken off. */
-const perClamp = 1;
+export const perClamp = 1;
 
 /** Name of the test under which a count is kept in knowledge. */
 export const countTest = 'count-grounds';

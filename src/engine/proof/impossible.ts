@@ -36,7 +36,8 @@ import { liftOf, placedAt, standsFor } from './places.ts';
 
 type Repair = Extract<Act, { act: 'repair' }>;
 
-const joined = (part: Part): number => branchesOf(part).filter(({ type }) => type === 'series').length;
+/** How many of its terminals' pairs the part joins. */
+export const joined = (part: Part): number => branchesOf(part).filter(({ type }) => type === 'series').length;
 
 /** Its states, as it stands and as its operations leave it. */
 const statesOf = (part: Part): readonly Part[] => [
@@ -92,8 +93,11 @@ function aliveAlways(world: World, obstacles: readonly Obstacle[]): string | nul
     : `${nameOf(world, alive)} stays alive whatever is opened here, and nothing on the truck keeps hands safe beside it`;
 }
 
+/** The World with everything closed that can be, and no grounds on. */
+export const allClosed = (world: World): World => remade(world, closest);
+
 /** What doing it from each stand puts hands and body to, with the crew at its best; empty when it can be done from none. */
-function reaches(
+export function reachesOf(
   means: Means,
   world: World,
   act: Repair,
@@ -104,8 +108,8 @@ function reaches(
 /** Metal that whoever does it comes near from every stand and that can never be grounded; null when there is a way. */
 function neverGrounded(means: Means, best: World, act: Repair): PointId | null {
   if (clampSetsOf(best).length > 0) return null;
-  const closed = remade(best, closest);
-  const near = reaches(means, best, act).map(({ of }) =>
+  const closed = allClosed(best);
+  const near = reachesOf(means, best, act).map(({ of }) =>
     of
       .flatMap((reach) => means.service.metBy(reach, best))
       .find(({ point, volts }) => volts > GROUNDED_FROM && !isGrounded(closed, point)),
@@ -116,7 +120,7 @@ function neverGrounded(means: Means, best: World, act: Repair): PointId | null {
 /** The part that strikes whoever does it from any stand; null when one is free of that. */
 function alwaysStruck(means: Means, best: World, act: Repair): string | null {
   const dead = momentAt(best, 0);
-  const struck = reaches(means, best, act).map(({ stand, of }) => {
+  const struck = reachesOf(means, best, act).map(({ stand, of }) => {
     const foot = stand.aloft === null ? [] : [standing(placedAt(best, standBelow(best, stand)), 60)];
     return [...of, ...foot].flatMap((reach) => [...drop(reach, dead), ...struckBy(reach, dead)])[0];
   });

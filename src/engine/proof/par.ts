@@ -1,18 +1,17 @@
 /**
  * Par: the route that the proof found for the call, its minutes and customer-minutes, and what no such route can fall
  * under: the higher of two bounds. One adds what every route does one after the other: parking, the shortest survey, the
- * repairs that may not be missed, ending. A hand-over's route is nothing but that, so its par is exact. The other is the
+ * acts that may not be missed (landmarks.ts), ending. A hand-over's route is nothing but that, so its par is exact. The other is the
  * least minute at which any arrangement of the metal is whole (arrangements.ts), and ending.
  */
 import { minutesOf } from '../acts/act.ts';
 import type { Act } from '../acts/types.ts';
-import { faultKind } from '../catalogue/faults.ts';
-import { repairKinds } from '../catalogue/repairs.ts';
 import type { World } from '../world/types.ts';
 import type { Route } from './achieve.ts';
 import type { Arrangements } from './arrangements.ts';
 import type { Blocked, Found, Surveyed } from './findRoute.ts';
 import { isRestored } from './goals.ts';
+import { landmarkMinutes } from './landmarks.ts';
 import type { Means } from './peek.ts';
 import type { Deed } from './places.ts';
 import { shorten } from './shorten.ts';
@@ -37,16 +36,6 @@ export const priced = ({ world, acts, customerMinutes }: Stage): Priced => ({
 });
 
 const ending = 2;
-
-/** Minutes of the repairs without which a fault that can kill stays. */
-const repairMinutes = (start: World, deadly: ReadonlySet<string>): number =>
-  start.parts
-    .flatMap((part) => part.faults.map((fault) => ({ part, fault })))
-    .filter(({ fault }) => deadly.has(fault.id) && !faultKind(fault.kind).benign)
-    .reduce((sum, { part, fault }) => {
-      const able = repairKinds.filter(({ on, mends }) => on.includes(part.kind) && mends.includes(fault.kind));
-      return able.length === 0 ? sum : sum + Math.min(...able.map(({ minutes }) => minutes));
-    }, 0);
 
 /** No drill restores the line sooner than the states explored do, or than they go. */
 const leastByStates = (arranged: Arrangements | null): number => {
@@ -98,7 +87,10 @@ export function parOf({ arranged, means, start, survey, found, handOver, deadly,
       return {
         ...call(priced(short.best.end)),
         end: 'restored',
-        atLeast: Math.max(arriving + survey.minutes + repairMinutes(start, deadly) + ending, leastByStates(arranged)),
+        atLeast: Math.max(
+          arriving + survey.minutes + landmarkMinutes(means, survey.route.stage.world, deadly) + ending,
+          leastByStates(arranged),
+        ),
         front: short.front.map(({ end }) => call(priced(end))),
       };
     }

@@ -6,7 +6,7 @@ import type { Act } from '../acts/types.ts';
 import { componentKind } from '../catalogue/components.ts';
 import { repairKinds } from '../catalogue/repairs.ts';
 import type { Part } from '../world/types.ts';
-import { explore } from './explore.ts';
+import { type Edge, explore } from './explore.ts';
 
 type State = Part['state'];
 
@@ -47,17 +47,31 @@ const ways = (part: Part, stick: string | null): readonly Way[] => [
 const fits = (state: State, from: Way['from']): boolean =>
   Object.entries(from).every(([name, allowed]) => allowed.includes(state[name] ?? ''));
 
+const keyOf = (state: State): string => JSON.stringify(Object.entries(state).sort(([a], [b]) => (a < b ? -1 : 1)));
+
+const stepsFrom = (part: Part, state: State, stick: string | null): readonly Edge<State, Act>[] =>
+  ways(part, stick)
+    .filter(({ from }) => fits(state, from))
+    .map(({ act, to, minutes }) => ({ to: { ...state, ...to }, cost: minutes, by: act }));
+
+/** Least minutes until its state is one that is asked for; Infinity where nothing leads there. */
+export function minutesUntil(part: Part, isThere: (part: Part) => boolean): number {
+  return explore<State, Act>({
+    start: part.state,
+    key: keyOf,
+    done: (state) => isThere({ ...part, state }),
+    next: (state) => stepsFrom(part, state, null),
+  }).cost;
+}
+
 /** The acts that bring the device into service; empty when it is in service or nothing leads there. */
 export function wayToService(part: Part, stick: string | null): readonly Act[] {
   const goal = Object.entries(ordinary(part)).filter(([name]) => part.state[name] !== undefined);
   const found = explore<State, Act>({
     start: part.state,
-    key: (state) => JSON.stringify(Object.entries(state).sort(([a], [b]) => (a < b ? -1 : 1))),
+    key: keyOf,
     done: (state) => goal.every(([name, value]) => state[name] === value),
-    next: (state) =>
-      ways(part, stick)
-        .filter(({ from }) => fits(state, from))
-        .map(({ act, to, minutes }) => ({ to: { ...state, ...to }, cost: minutes, by: act })),
+    next: (state) => stepsFrom(part, state, stick),
   });
   return found.route.map(({ by }) => by);
 }
