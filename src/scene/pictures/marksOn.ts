@@ -88,7 +88,7 @@ const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
   const plain = shown.mark === undefined && shown.states === undefined && shown.adds === undefined && !shown.gone;
   const kind = shown.mark ?? (plain ? (sign.shape === 'line' ? 'crack' : 'stain') : undefined);
   if (kind === undefined || stated) return [];
-  const on = shown.on !== undefined && shown.on in data.surfaces ? shown.on : undefined;
+  const on = [shown.on, sign.feature].find((name) => name !== undefined && name in data.surfaces);
   const surface = on === undefined ? data.surface : data.surfaces[on];
   if (!surface) return [];
   const whole = runOf(surface).at(-1) ?? 0;
