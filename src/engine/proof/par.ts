@@ -43,7 +43,7 @@ const leastByStates = (arranged: Arrangements | null): number => {
   return sooner === null || sooner === Number.POSITIVE_INFINITY ? 0 : sooner + ending;
 };
 
-/** The findings named on the sheet, just before the first deed with hands or the briefing. */
+/** The findings named on the sheet, just before the first deed with hands or the briefing; on a way that never parks there is no place to. */
 function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] {
   const quiet = new Set<Act['act']>([
     'acknowledge',
@@ -61,8 +61,10 @@ function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] 
     'wait',
     'guard',
   ]);
+  const parked = acts.findIndex(({ act }) => act === 'park');
+  if (parked < 0) return acts;
   const at = acts.findIndex(({ act }) => !quiet.has(act));
-  const cut = at < 0 ? acts.length : at;
+  const cut = at < 0 ? acts.length : Math.max(at, parked + 1);
   return [...acts.slice(0, cut), ...calls, ...acts.slice(cut)];
 }
 
