@@ -58,7 +58,7 @@ describe('all together', () => {
     const asked = rows.filter(({ why }) => (how === 'blank') === (why === null));
     return asked.filter((row) => disagreement(row) === how).length / Math.max(1, asked.length);
   };
-  // As measured: 103 of 996 and 152 of 900. Most are of two kinds: the engine asks one place of a mark and its solids are coarser than
+  // As measured: 99 of 1023 and 151 of 900. Most are of two kinds: the engine asks one place of a mark and its solids are coarser than
   // what is drawn; and what has changed its shape shows round a corner. The limits may only go down.
   it('of what the engine says is seen, no more than 10.5 of a hundred is blank', () => {
     expect(share('blank')).toBeLessThan(0.105);

@@ -9,9 +9,6 @@ import { type Assembly, builder } from './assembly.ts';
 import { profileOf, turnedOf } from './profiles.ts';
 import { bar, bolt, type Profile, ring, rod, turned } from './shapes.ts';
 
-/** How far a ball without its cotter stands out of its socket. */
-const APART = 0.02;
-
 /** z of a string element turned along outward x, at distance `x`. */
 const laid = (x: number, flip: boolean): Matrix4 =>
   new Matrix4().makeTranslation(x, 0, 0).multiply(new Matrix4().makeRotationY(flip ? -Math.PI / 2 : Math.PI / 2));
@@ -82,22 +79,12 @@ const shoe = (a: Assembly, x: number): void => {
 
 /** The string itself, turned along x from `from`; x of its far fitting. */
 export const string = (a: Assembly, from: number, variant: string, state: string): number => {
-  const apart = state === 'uncoupled' ? APART : 0;
-  const whole = (at: number): number =>
-    variant === 'polymer' ? rubber(a, at) : discs(a, at, variant === 'glass', state === 'broken');
-  if (apart === 0) return whole(from);
-  // The ball has worked out of the socket as far as its neck and hangs on the lip.
-  a.add('zinc', new SphereGeometry(0.0125, 7, 4).translate(from - 0.004, 0, -0.004));
-  a.add('zinc', rod([from - 0.004, 0, -0.004], [from + 0.024, 0, -0.009], 0.0075, 6));
-  let end = from;
-  const sag = new Matrix4()
-    .makeTranslation(from, 0, -0.006)
-    .multiply(new Matrix4().makeRotationY(0.05))
-    .multiply(new Matrix4().makeTranslation(-from, 0, 0));
-  a.within(sag, () => {
-    end = whole(from + apart);
-  });
-  return end;
+  if (state === 'uncoupled') {
+    // The ball has worked out of the socket as far as its neck and hangs on the lip.
+    a.add('zinc', new SphereGeometry(0.0125, 7, 4).translate(from + 0.012, 0, -0.024));
+    a.add('zinc', rod([from - 0.016, 0, -0.006], [from + 0.012, 0, -0.024], 0.0075, 6));
+  }
+  return variant === 'polymer' ? rubber(a, from) : discs(a, from, variant === 'glass', state === 'broken');
 };
 
 export const deadend = builder({

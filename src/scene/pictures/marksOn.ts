@@ -21,6 +21,9 @@ type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 /** Height under the roof where the lowest bolt of a pole-top pin sits. */
 const PIN_FOOT = 0.46;
 
+/** Share of a narrow mark's width that its fading edges leave. */
+const FADES = 0.72;
+
 /** Beyond this a crack would be drawn as a blot. */
 const WIDEST_CRACK = 0.005;
 
@@ -99,7 +102,9 @@ const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
       ? Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3))
       : kind === 'burn'
         ? Math.max(0.008, size)
-        : widths(kind, size, extent, fault.side === 'any');
+        : shown.narrow
+          ? FADES * size
+          : widths(kind, size, extent, fault.side === 'any');
   const count = shown.count ?? 1;
   const sides = fault.side === 'any' && kind !== 'crust' ? allRound : [sideOf(fault)];
   return sides.flatMap((side, round) =>

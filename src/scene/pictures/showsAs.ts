@@ -17,6 +17,8 @@ export interface Shown {
   readonly share?: number;
   /** How many such marks, spread along the surface. */
   readonly count?: number;
+  /** No wider than its sign: a seam or a run, not a patch. */
+  readonly narrow?: true;
   /** The part is not drawn. */
   readonly gone?: true;
   /** Fresh wire or metal instead of a mark, added by the picture. */
@@ -33,6 +35,9 @@ const byFault: Readonly<Record<string, Shown>> = {
   'fuse-tube-hung': { states: ['hung-up'] },
   'guy-broken': { states: ['broken'] },
   'limb-on-line': { adds: 'limb' },
+  'tank-faded': { mark: 'stain', narrow: true },
+  'tank-rain-run': { mark: 'stain', narrow: true },
+  'tank-weld-seam': { mark: 'stain', narrow: true },
   'service-neutral-open': { states: ['messenger-off'] },
 };
 

@@ -16,6 +16,7 @@ const hung: ComponentKind = {
   id: 'suspension-string',
   name: 'suspension string',
   holds: 'through',
+  mounting: { belowM: 0.52, outM: 1.07 },
   points: { conductor: [0, 0, -STRING], yoke: [0, 0, -0.02] },
   solids: () => [upright(-STRING + 0.08, -0.04, 0.08)],
   features: suspension.features.map((feature) => ({
@@ -40,6 +41,7 @@ const clamp: ComponentKind = {
     },
   ],
   conditions: ['sound', 'loose', 'slipping', 'rusted'],
+  mounting: { belowM: 0.98, outM: 1.07 },
   source: 'common practice',
 };
 
