@@ -12,6 +12,8 @@ import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
 import { Aim, tremor } from './look/aim.ts';
 import { nearestAlong } from './look/nearest.ts';
 import { photographOf } from './look/photograph.ts';
+import { watchPixels } from './look/screen.ts';
+import { paceOf } from './look/sharpness.ts';
 import { type Air, airOf } from './look/sky.ts';
 import { stormOf } from './look/storm.ts';
 import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
@@ -59,8 +61,11 @@ export class Attention {
   private fell = 0;
   private readonly storm = stormOf(23);
   private readonly layer: Layer;
-  private readonly watch: ResizeObserver;
   private readonly deaf: () => void;
+  private readonly unwatch: () => void;
+  private readonly pace = paceOf();
+  /** Pixels of the screen for each of CSS, as last taken. */
+  private screen = 1;
   private readonly host: HTMLElement;
   private readonly above: HTMLElement;
   private readonly stage: Stage;
@@ -82,10 +87,9 @@ export class Attention {
     this.view = view;
     this.snapshot = view.snapshot();
     this.aid = view.aid();
-    this.layer = layerOn(above, this.window, this.hands, (ms) => this.step(Math.min(ms, 100)));
-    this.watch = new ResizeObserver(() => this.resize());
-    this.watch.observe(host);
+    this.layer = layerOn(above, this.window, this.hands, (ms) => this.step(ms));
     this.deaf = listenToKeys(host, this.hands);
+    this.unwatch = watchPixels(host, () => this.resize());
     this.resize();
     this.follow(this.snapshot);
   }
@@ -110,7 +114,8 @@ export class Attention {
 
   private resize(): void {
     const { width, height } = this.window;
-    this.stage.fit(width, height);
+    this.screen = window.devicePixelRatio;
+    this.stage.fit(width, height, this.pace.share);
     this.layer.resize(width, height);
     this.change();
   }
@@ -250,11 +255,15 @@ export class Attention {
   }
 
   /** One frame: move on what moves, point, draw if anything changed, else sleep. */
-  private step(ms: number): void {
+  private step(since: number): void {
     if (!this.ready) {
       this.prepare();
       return;
     }
+    const late = !this.stage.software && this.pace.frame(since);
+    // Not every browser tells that the window has gone to another screen.
+    if (late || window.devicePixelRatio !== this.screen) this.resize();
+    const ms = Math.min(since, 100);
     const turned = this.aim.step(ms);
     if (turned) this.view.onTurn(this.aim.look.yaw);
     if (this.walk !== null) this.walk.past += ms;
@@ -362,8 +371,8 @@ export class Attention {
       return photo;
     },
     dispose: () => {
-      this.watch.disconnect();
       this.deaf();
+      this.unwatch();
       this.layer.dispose();
     },
   };

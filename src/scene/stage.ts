@@ -11,6 +11,7 @@ import { installAirlight } from './look/airlight.ts';
 import { beamsOf } from './look/beams.ts';
 import { swing } from './look/blowout.ts';
 import { isSoftware, plainFilters } from './look/quality.ts';
+import { ratioFor } from './look/sharpness.ts';
 import { type Air, airOf } from './look/sky.ts';
 import { streetLightIn } from './look/streetLight.ts';
 import { focal, glaze, ICE } from './look/thinWire.ts';
@@ -32,8 +33,8 @@ export interface Stage {
   prepare(ms: number): number;
   /** Takes over a World; true if the picture has changed. */
   follow(world: World, stand: string, brightness: number): boolean;
-  /** Sizes the picture in CSS pixels. */
-  fit(width: number, height: number): void;
+  /** Sizes the picture in CSS pixels; `share`: of the screen's pixels each way that are drawn. */
+  fit(width: number, height: number, share?: number): void;
   /** Turns the camera without drawing, so that `through` and `project` answer for this look. */
   face(look: Look): void;
   /** `near`: metres to what is looked at, to which the eye adapts when the lamp is on; `spot`: which way the flashlight is held. */
@@ -180,9 +181,10 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
       fresh = false;
       return moved || parts || things || light;
     },
-    fit: (width, tall) => {
+    fit: (width, tall, share = 1) => {
       height = tall;
-      renderer.setPixelRatio(Math.min(software ? 1 : 2, window.devicePixelRatio || 1));
+      const screen = window.devicePixelRatio || 1;
+      renderer.setPixelRatio(ratioFor(width, tall, software ? Math.min(1, screen) : screen, share));
       renderer.setSize(width, tall, false);
       camera.aspect = width / Math.max(1, tall);
     },

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cdp } from 'vitest/browser';
 import type { SceneHandle, SceneView } from '../../src/drill/sceneTypes.ts';
 import { componentKind } from '../../src/engine/catalogue/components.ts';
 import { partAlong } from '../../src/engine/senses/partAlong.ts';
@@ -223,6 +224,31 @@ describe('the mounted picture', () => {
     await wait(300);
     await settled();
     expect(sizes()[0]).toEqual([800, 450]);
+  });
+
+  it('takes over the pixels of another screen, and points there as before', async () => {
+    await goTo('p2.field', 'eyes', 'p2.cutout');
+    const before = await pressMiddle();
+    const picture = host.querySelector('canvas') as HTMLCanvasElement;
+    const screen = async (deviceScaleFactor: number): Promise<void> => {
+      const tools = cdp() as unknown as { send(method: string, of: object): Promise<void> };
+      await tools.send('Emulation.setDeviceMetricsOverride', {
+        width: 1280,
+        height: 720,
+        deviceScaleFactor,
+        mobile: false,
+      });
+      // A change that is only emulated is not told to the page: it is found in the next frame.
+      scene.update(view.snapshot());
+    };
+    const size = () => [picture.width, picture.height, picture.clientWidth];
+    expect(size()).toEqual([800, 450, 800]);
+    await screen(0.5);
+    await expect.poll(size, { timeout: 10_000 }).toEqual([400, 225, 800]);
+    expect(await pressMiddle()).toBe(before);
+    await screen(1);
+    await expect.poll(size, { timeout: 10_000 }).toEqual([800, 450, 800]);
+    expect(await pressMiddle()).toBe(before);
   });
 
   it('is brighter at a brighter setting, darker at a darker one', async () => {
