@@ -1,7 +1,11 @@
 import { Box3, type Mesh, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import { componentKind } from '../../src/engine/catalogue/components.ts';
+import { faultKind } from '../../src/engine/catalogue/faults.ts';
+import { facesOf } from '../../src/engine/senses/faces.ts';
+import { lieOf } from '../../src/engine/senses/signsFrom.ts';
 import { placeOn, withoutFault, withPart, withPerson } from '../../src/engine/world/edit.ts';
+import { placeOfFeature } from '../../src/engine/world/featurePlace.ts';
 import type { World } from '../../src/engine/world/types.ts';
 import { materials } from '../../src/scene/materials/materials.ts';
 import { drawingOf } from '../../src/scene/pictures/drawWorld.ts';
@@ -34,9 +38,44 @@ describe('a World as objects', () => {
     expect(box.isEmpty()).toBe(false);
     const features = componentKind(part?.kind ?? '').features;
     const nearest = Math.min(
-      ...features.map(({ offset }) => box.distanceToPoint(new Vector3(...placeOn(part as never, offset)))),
+      ...features.map((feature) => box.distanceToPoint(new Vector3(...placeOfFeature(part as never, feature)))),
     );
     expect(nearest).toBeLessThan(0.5);
+  });
+
+  // Drops of wire and leads are drawn with their part; its solids lie within, but for what hangs where its pole is thin or thick.
+  const solid = world.parts.filter((part) => componentKind(part.kind).solids(part).length > 0);
+  it.each(solid.map((part) => [part.id, part] as const))(
+    'draws %s about the solids that hide what is behind it',
+    (id, part) => {
+      const box = boxOf(id).expandByScalar(0.05);
+      for (const each of componentKind(part.kind).solids(part)) {
+        const ends = each.shape === 'box' ? [each.centre] : [each.from, each.to];
+        for (const end of ends) expect(box.distanceToPoint(new Vector3(...placeOn(part, end)))).toBe(0);
+      }
+    },
+  );
+
+  it('lays a mark on the face on which the engine looks for it', () => {
+    let asked = 0;
+    for (const part of world.parts) {
+      for (const fault of part.faults) {
+        const sign = faultKind(fault.kind).signs.find(({ sense }) => sense === 'see');
+        const marks = drawing
+          .of(part.id)
+          .flatMap(({ children }) => children.filter(({ name }) => name.startsWith('mark-')));
+        if (sign === undefined || marks.length === 0) continue;
+        const [face] = facesOf(part, lieOf(part, fault, sign));
+        const away = Math.min(
+          ...marks.map((mark) =>
+            new Box3().setFromObject(mark).distanceToPoint(new Vector3(...(face?.at ?? [0, 0, 0]))),
+          ),
+        );
+        expect(away, fault.id).toBeLessThan(0.05);
+        asked++;
+      }
+    }
+    expect(asked).toBeGreaterThan(2);
   });
 
   it('has no vertex that is not a number', () => {

@@ -3,14 +3,23 @@
 import text from '../../scenarios/quarry-road-fog.yaml?raw';
 import type { Snapshot } from '../../src/drill/types.ts';
 import { parse } from '../../src/engine/scenario/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/types.ts';
 import { build } from '../../src/engine/world/build.ts';
 import type { World } from '../../src/engine/world/types.ts';
 
-/** The scene at the start. */
-export const fogWorld = (): World => {
+const read = () => {
   const parsed = parse(text, 'quarry-road-fog.yaml');
   if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
-  return build(parsed.scenario, parsed.hash, 1);
+  return parsed;
+};
+
+/** The scene as it is written. */
+export const fogScenario = (): Scenario => read().scenario;
+
+/** The scene at the start. */
+export const fogWorld = (): World => {
+  const { scenario, hash } = read();
+  return build(scenario, hash, 1);
 };
 
 /** What a picture is shown of a World by somebody who stands there. */

@@ -5,14 +5,14 @@ import { faultKind } from '../../src/engine/catalogue/faults.ts';
 import type { Side } from '../../src/engine/catalogue/types.ts';
 import { distance } from '../../src/engine/math/vec3.ts';
 import { seenOn } from '../../src/engine/senses/signsFrom.ts';
-import type { Aid } from '../../src/engine/senses/types.ts';
+import type { Aid, Sign } from '../../src/engine/senses/types.ts';
 import { withPart } from '../../src/engine/world/edit.ts';
 import type { Part, World } from '../../src/engine/world/types.ts';
 import { anglesTo, kept, zooms } from '../../src/scene/look/view.ts';
 import { materials } from '../../src/scene/materials/materials.ts';
 import { paintAll } from '../../src/scene/materials/painting.ts';
 import { type Stage, stageOf } from '../../src/scene/stage.ts';
-import { laid } from './everyKind.ts';
+import { laid, soundOf } from './everyKind.ts';
 
 /** Heights of the picture's middle that is taken, pixels of 720: about a mark; about a part whose shape has changed, by eye and by glass. */
 const CLOSE = 160;
@@ -124,7 +124,7 @@ export const showsFrom = (
   const fault = laid(kind, side);
   const state = { ...part.state, ...faultKind(kind).sets };
   const faulty = withPart(world, part.id, { state, faults: [fault] });
-  const sound = withPart(world, part.id, { faults: [] });
+  const sound = withPart(world, part.id, soundOf(part, kind));
   const signs = views.map(({ stand, aid }) => {
     const [sign] = seenOn(faulty, { ...part, state, faults: [fault] }, stand, aid);
     if (sign === undefined) throw new Error(`${kind} has no sign for the eye`);
@@ -137,9 +137,11 @@ export const showsFrom = (
     views.map(({ stand, aid }, i) => {
       stage.follow(of, stand, 1);
       const eye = stage.eye();
+      const { why, at: said } = signs[i] as Sign;
       const nearest = marks.toSorted((a, b) => distance(eye, a) - distance(eye, b))[0];
       const tall = nearest ? CLOSE : aid === 'glass' ? WIDEST : WIDE;
-      const at = nearest ?? signs[i]?.at ?? eye;
+      // Of several marks the one is looked at that the engine says is seen; else the nearest, for it would show first.
+      const at = why === null ? said : (nearest ?? said);
       edgeOn[i] = isEdgeOn(side, at, eye);
       stage.fit(1.5 * tall, tall);
       stage.draw(kept({ ...anglesTo(eye, at), zoom: (zooms[aid].near * 720) / tall }), aid, distance(eye, at));
@@ -163,10 +165,13 @@ export const byDay = (world: World): World => ({
   site: { ...world.site, light: 'day', skyLux: 20000, visibilityM: 20000 },
 });
 
-/** Stands on the ground that belong to a part's pole or premises. */
+/** Stands on the ground that belong to a part's pole or premises; of a span, to the pole from which it comes. */
 export const standsBy = (world: World, part: Part): readonly string[] => {
-  const near = part.pole ?? part.premises ?? 'p2';
-  return world.stands.filter((stand) => stand.near === near && stand.aloft === null).map(({ id }) => id);
+  const [x, y] = part.at;
+  const away = ({ at }: Part): number => Math.hypot(at[0] - x, at[1] - y);
+  const [foot] = world.parts.filter(({ kind }) => kind === 'pole').sort((a, b) => away(a) - away(b));
+  const near = [part.premises, part.pole ?? (part.end === null && part.premises !== null ? null : foot?.pole)];
+  return world.stands.filter((stand) => near.includes(stand.near) && stand.aloft === null).map(({ id }) => id);
 };
 
 export interface Row extends Shows {

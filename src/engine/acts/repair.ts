@@ -4,7 +4,8 @@ import { faultKind } from '../catalogue/faults.ts';
 import { repairKinds } from '../catalogue/repairs.ts';
 import type { RepairKind } from '../catalogue/types.ts';
 import type { Vec3 } from '../math/vec3.ts';
-import { findPart, placeOn, withPart } from '../world/edit.ts';
+import { findPart, withPart } from '../world/edit.ts';
+import { placeOfFeature } from '../world/featurePlace.ts';
 import { barePlace, bareTerminals } from '../world/points.ts';
 import type { Part } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
@@ -18,8 +19,8 @@ function places(part: Part, repair: RepairKind): readonly Vec3[] {
   const touched = repair.touches.map((terminal) => barePlace(part, terminal)).filter((place) => place !== null);
   if (touched.length > 0) return touched;
   const shown = repair.mends.flatMap((fault) => faultKind(fault).signs.map(({ feature }) => feature));
-  const marks = features.filter(({ id }) => shown.includes(id)).map(({ offset }) => offset);
-  return marks.length > 0 ? marks.map((offset) => placeOn(part, offset)) : [part.at];
+  const marks = features.filter(({ id }) => shown.includes(id));
+  return marks.length > 0 ? marks.map((feature) => placeOfFeature(part, feature)) : [part.at];
 }
 
 const fits = (part: Part, { from = {} }: RepairKind): boolean =>

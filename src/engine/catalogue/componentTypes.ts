@@ -70,7 +70,16 @@ export interface Watch {
 
 /** A simple solid for sight lines and pointing; coordinates relative to the part's `at`, metres. */
 export type Solid =
-  | { readonly shape: 'cylinder'; readonly from: Vec3; readonly to: Vec3; readonly radius: number }
+  | {
+      readonly shape: 'cylinder';
+      readonly from: Vec3;
+      readonly to: Vec3;
+      readonly radius: number;
+      /** Radius at `to`, of what tapers. */
+      readonly tip?: number;
+      /** Has flat sheds, or skirts that hang down, round it, of this radius. */
+      readonly shedded?: 'sheds' | 'skirts';
+    }
   | { readonly shape: 'box'; readonly centre: Vec3; readonly half: Vec3 };
 
 /** Something about a part that can be looked at, with neutral words for its ordinary condition. */
@@ -80,8 +89,16 @@ export interface Feature {
   readonly healthy: string;
   /** Smallest size that must be resolved to say so, metres. */
   readonly size: number;
-  /** Where on the part, relative to `at`. */
+  /** Where on the part, relative to `at`, in its own frame. */
   readonly offset: Vec3;
+  /** Of a span, lead or guy: so many metres along it from `at` instead, and `offset` from there. */
+  readonly along?: number;
+  /** Of a pole: counted from its roof. */
+  readonly fromTop?: true;
+  /** The one way that it looks, of a plate, a dial or a door, in the part's own frame; absent: its side. */
+  readonly faces?: Vec3;
+  /** Which way wire or timber runs there, in the part's own frame; absent: no way in particular. */
+  readonly runs?: Vec3;
   readonly side: Side;
   /** Other words while two terminals stand at more than so many volts to each other: lit windows. */
   readonly live?: { readonly between: readonly [string, string]; readonly minVolts: number; readonly words: string };

@@ -1,4 +1,5 @@
 /** What a kind of fault or look-alike is: what it shows, does and is called, and what controls it. */
+import type { Vec3 } from '../math/vec3.ts';
 import type { Mechanism, Severity, Source } from './commonTypes.ts';
 
 /** A sign that can be perceived; sizes in metres. */
@@ -12,6 +13,13 @@ export interface SignKind {
   /** Smallest dimension to be resolved and longest extent, metres. */
   readonly size?: number;
   readonly extent?: number;
+  /**
+   * How it lies: a mark on the surface of the part, on its side (the default where the part has a body); the part's own outline,
+   * changed, so that it shows round a corner and the part cannot hide it; or a piece that stands by itself, from all round.
+   */
+  readonly form?: 'mark' | 'outline' | 'piece';
+  /** Where it lies, relative to the part's `at` in its own frame; absent: at its feature. */
+  readonly place?: Vec3;
   /** A dark line (crack, wire) follows the line rule, a patch the patch rule. */
   readonly shape?: 'line' | 'patch';
   /** Weber contrast, 0..1, and reflectance of the surface it lies on. */

@@ -19,8 +19,9 @@ export type TrackStep = readonly [from: Spot, to: Spot];
 
 const CELL: Metres = 0.025;
 const ETA = 2;
-/** Columns on each side of the straight way. */
+/** Columns on each side of the straight way at most, and how far round the body they reach at most. */
 const BESIDE = 7;
+const ROUND: Radians = 1;
 /** Rows above and below. */
 const BEYOND = 2;
 
@@ -38,10 +39,11 @@ export function trackCourse(from: Spot, to: Spot, radius: Metres, seed: string):
   const columns = Math.round(Math.abs(aside) / CELL);
   const rows = Math.round(Math.abs(down) / CELL);
   if (columns + rows === 0) return [[from, to]];
-  const width = columns + 1 + 2 * BESIDE;
+  const beside = Math.max(1, Math.min(BESIDE, Math.floor((ROUND * radius) / CELL)));
+  const width = columns + 1 + 2 * beside;
   const height = rows + 1 + 2 * BEYOND;
-  const start: Cell = [BESIDE, BEYOND];
-  const end: Cell = [BESIDE + columns, BEYOND + rows];
+  const start: Cell = [beside, BEYOND];
+  const end: Cell = [beside + columns, BEYOND + rows];
   const target = (column: number, row: number): boolean => column === end[0] && row === end[1];
   const grown = growBreakdown({ width, height, start, target, eta: ETA, seed });
   const stepAcross = columns === 0 ? CELL / radius : (to[0] - from[0]) / columns;

@@ -11,7 +11,8 @@ import { atan2, log10, pow } from '../math/elementary.ts';
 import { add, distance, sub, type Vec3 } from '../math/vec3.ts';
 import { heardMargin, isHeard, levelAt, sumLevels, windBackground } from '../standards/hearing.ts';
 import { maskAt } from '../standards/masking.ts';
-import { placeOn, standById } from '../world/edit.ts';
+import { standById } from '../world/edit.ts';
+import { placeOfFeature } from '../world/featurePlace.ts';
 import type { Part, World } from '../world/types.ts';
 import type { Heard, Sign } from './types.ts';
 
@@ -56,7 +57,7 @@ interface Sounding extends Source {
 const soundingsOf = (part: Part): readonly Sounding[] => {
   const { sound, features } = componentKind(part.kind);
   const own = sound?.(part) ?? null;
-  const at = placeOn(part, features[0]?.offset ?? [0, 0, 0]);
+  const at = features[0] ? placeOfFeature(part, features[0]) : part.at;
   const faults = part.faults.flatMap((fault) => {
     const { signs, leaks } = faultKind(fault.kind);
     return signs.flatMap((kind): Sounding[] => {

@@ -4,7 +4,7 @@
  */
 import { componentKind } from '../catalogue/components.ts';
 import { add, dot, scale, sub, type Vec3 } from '../math/vec3.ts';
-import { placeOn } from '../world/edit.ts';
+import { placeOfFeature } from '../world/featurePlace.ts';
 import type { Part, World } from '../world/types.ts';
 import { besideRay, distanceToPart, sizeOf } from './solids.ts';
 
@@ -37,7 +37,7 @@ const closest = (from: Vec3, direction: Vec3, a: Vec3, b: Vec3): Vec3 => {
 
 /** Places by which a small part is meant: its features, or where a wire passes the ray. */
 const placesOf = (part: Part, from: Vec3, direction: Vec3): readonly Vec3[] => {
-  if (part.end === null) return componentKind(part.kind).features.map(({ offset }) => placeOn(part, offset));
+  if (part.end === null) return componentKind(part.kind).features.map((feature) => placeOfFeature(part, feature));
   const wire = alongWire(part, part.end);
   return wire.slice(1).map((b, i) => closest(from, direction, wire[i] ?? b, b));
 };

@@ -1,28 +1,20 @@
 /** Which signs of faults and look-alikes are perceivable from a stand with an aid, and why the others are not. */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
-import type { Side, SignKind } from '../catalogue/types.ts';
-import { add, distance, dot, normalise, scale, sub, type Vec3 } from '../math/vec3.ts';
-import { placeOn, standById } from '../world/edit.ts';
+import type { Feature, SignKind } from '../catalogue/types.ts';
+import { add, distance, type Vec3 } from '../math/vec3.ts';
+import { standById } from '../world/edit.ts';
 import type { LaidFault, Part, Stand, World } from '../world/types.ts';
 import { aroundSigns } from './around.ts';
+import { type Face, facesOf, type Lie } from './faces.ts';
 import { heardSigns } from './heardFrom.ts';
+import { type View, viewOf } from './inView.ts';
 import { lacking, type Mark, marginOf } from './light.ts';
-import { isHidden, type Obstacles, obstaclesIn } from './solids.ts';
+import { type Obstacles, obstaclesIn } from './solids.ts';
 import { asItIs } from './surface.ts';
 import type { Aid, Sign } from './types.ts';
 
-const normals: Readonly<Partial<Record<Side, Vec3>>> = {
-  road: [0, -1, 0],
-  field: [0, 1, 0],
-  source: [-1, 0, 0],
-  load: [1, 0, 0],
-  top: [0, 0, 1],
-  under: [0, 0, -1],
-};
-
-/** How far round a round body a mark is still seen: 0 to the very edge, 1 only face on. */
-const EDGE = 0.15;
+const nowhere: Feature = { id: '', healthy: '', size: 0.01, offset: [0, 0, 0], side: 'any' };
 
 /** Eye of somebody at a stand; throws on an unknown stand. */
 export const eyeAt = (world: World, stand: string): Vec3 => {
@@ -31,32 +23,68 @@ export const eyeAt = (world: World, stand: string): Vec3 => {
   return add(found.feet, [0, 0, found.eye]);
 };
 
-/** Whether a face of a part looks toward the eye. */
-export const facesEye = (side: Side, place: Vec3, eye: Vec3): boolean => {
-  const normal = normals[side];
-  if (normal === undefined) return true;
-  const way = sub(eye, place);
-  const flat: Vec3 = normal[2] === 0 ? [way[0], way[1], 0] : way;
-  return dot(normal, normalise(flat)) > EDGE;
+/** A sign as it lies on its part. */
+export const lieOf = (part: Part, fault: LaidFault, kind: SignKind): Lie => ({
+  feature: componentKind(part.kind).features.find(({ id }) => id === kind.feature) ?? nowhere,
+  side: fault.side,
+  size: kind.size ?? 0.01,
+  extent: kind.extent ?? 0.1,
+  ...(kind.form === undefined ? {} : { form: kind.form }),
+  ...(kind.place === undefined ? {} : { place: kind.place }),
+});
+
+/** What is seen of a sign from an eye, whatever the light. */
+interface InView {
+  readonly kind: SignKind;
+  readonly fault: LaidFault;
+  readonly extent: number;
+  readonly view: View;
+}
+
+interface Lain {
+  readonly kind: SignKind;
+  readonly fault: LaidFault;
+  readonly lie: Lie;
+  readonly faces: readonly Face[];
+}
+
+// A part is never changed in place, and where its signs lie follows from it alone.
+const lain = new WeakMap<Part, readonly Lain[]>();
+
+const lainOn = (part: Part): readonly Lain[] => {
+  const known =
+    lain.get(part) ??
+    part.faults.flatMap((fault) =>
+      faultKind(fault.kind)
+        .signs.filter(({ sense }) => sense === 'see')
+        .map((kind) => {
+          const lie = lieOf(part, fault, kind);
+          return { kind, fault, lie, faces: facesOf(part, lie) };
+        }),
+    );
+  lain.set(part, known);
+  return known;
 };
 
-/** A mark on a side stands out of the body a little, so that its own pole does not hide it. */
-const onSurface = (place: Vec3, side: Side): Vec3 => add(place, scale(normals[side] ?? [0, 0, 0], 0.14));
+const inViewOn = (world: World, part: Part, eye: Vec3): readonly InView[] =>
+  lainOn(part).map(({ kind, fault, lie, faces }) => {
+    const view = viewOf(world, part, faces, eye, lie.form !== 'outline');
+    return { kind, fault, extent: lie.extent, view };
+  });
 
-const seenSign = (world: World, part: Part, fault: LaidFault, kind: SignKind, eye: Vec3, aid: Aid): Sign => {
-  const feature = componentKind(part.kind).features.find(({ id }) => id === kind.feature);
-  const place = onSurface(placeOn(part, feature?.offset ?? [0, 0, 0]), fault.side);
-  const far = distance(eye, place);
+const signOf = (part: Part, { kind, fault, extent, view }: InView, eye: Vec3, site: World['site'], aid: Aid): Sign => {
+  const size = kind.size ?? 0.01;
+  const far = distance(eye, view.at);
   const mark: Mark = {
-    size: kind.size ?? 0.01,
+    // Of what is half covered no more can be resolved than what is left of it; a line stays as fine as it is.
+    size: kind.shape === 'line' || view.share === 0 ? size : Math.min(size, view.share * extent),
     shape: kind.shape ?? 'patch',
     contrast: kind.contrast ?? 0.5,
     reflectance: kind.reflectance ?? 0.3,
   };
-  const margin = marginOf(mark, far, world.site, aid);
-  const faces = facesEye(fault.side, place, eye);
-  const hidden = faces && isHidden(world, eye, place, part.id);
-  const why = !faces ? 'other side' : hidden ? 'hidden' : margin < 1 ? lacking(mark, far, world.site, aid) : null;
+  const margin = marginOf(mark, far, site, aid);
+  const turned = view.faces ? (view.share > 0 ? null : 'hidden') : 'other side';
+  const why = turned ?? (margin < 1 ? lacking(mark, far, site, aid) : null);
   return {
     id: `${fault.id}/${kind.id}`,
     fault: fault.id,
@@ -65,19 +93,21 @@ const seenSign = (world: World, part: Part, fault: LaidFault, kind: SignKind, ey
     perceived: why === null,
     margin,
     why,
-    words: asItIs(kind.words, world.site),
-    at: place,
+    words: asItIs(kind.words, site),
+    at: view.at,
   };
 };
 
 interface Kept {
   readonly obstacles: Obstacles;
-  readonly site: string;
   readonly place: Stand;
-  readonly signs: readonly Sign[];
+  readonly views: readonly InView[];
+  /** By aid, with the text of the site for which it holds. */
+  readonly signs: Map<Aid, { readonly site: string; readonly signs: readonly Sign[] }>;
 }
 
-// A part is never changed in place; with what may hide it, light, air and the eye's place it is all that is seen.
+// A part is never changed in place; with what may hide it and the eye's place it is all that is in view, with light and air all that
+// is seen.
 const kept = new WeakMap<Part, Map<string, Kept>>();
 const sites = new WeakMap<World['site'], string>();
 
@@ -88,25 +118,34 @@ function textOf(site: World['site']): string {
   return text;
 }
 
-/** Signs seen on one part, perceivable or not. */
-export const seenOn = (world: World, part: Part, stand: string, aid: Aid): readonly Sign[] => {
+/** What is in view on a part from a stand, worked out anew only where something that hides it has moved. */
+const keptFor = (world: World, part: Part, stand: string): Kept => {
   const place = standById(world, stand);
   if (place === null) throw new Error(`no stand ${stand}`);
-  if (part.faults.length === 0) return [];
-  const view = `${aid} ${stand}`;
-  const views = kept.get(part) ?? new Map<string, Kept>();
-  kept.set(part, views);
-  const [obstacles, site] = [obstaclesIn(world), textOf(world.site)];
-  const known = views.get(view);
-  if (known?.obstacles === obstacles && known.site === site && known.place === place) return known.signs;
+  const stands = kept.get(part) ?? new Map<string, Kept>();
+  kept.set(part, stands);
+  const obstacles = obstaclesIn(world);
+  const known = stands.get(stand);
+  if (known?.obstacles === obstacles && known.place === place) return known;
+  const made: Kept = { obstacles, place, views: inViewOn(world, part, eyeAt(world, stand)), signs: new Map() };
+  stands.set(stand, made);
+  return made;
+};
+
+/** Signs seen on one part, perceivable or not. */
+export const seenOn = (world: World, part: Part, stand: string, aid: Aid): readonly Sign[] => {
+  if (part.faults.length === 0) {
+    if (standById(world, stand) === null) throw new Error(`no stand ${stand}`);
+    return [];
+  }
+  const { views, signs } = keptFor(world, part, stand);
+  const site = textOf(world.site);
+  const known = signs.get(aid);
+  if (known?.site === site) return known.signs;
   const eye = eyeAt(world, stand);
-  const signs = part.faults.flatMap((fault) =>
-    faultKind(fault.kind)
-      .signs.filter(({ sense }) => sense === 'see')
-      .map((kind) => seenSign(world, part, fault, kind, eye, aid)),
-  );
-  views.set(view, { obstacles, site, place, signs });
-  return signs;
+  const made = views.map((view) => signOf(part, view, eye, world.site, aid));
+  signs.set(aid, { site, signs: made });
+  return made;
 };
 
 /** All signs that eye and ear could have from a stand with an aid, in the order of parts. */

@@ -6,66 +6,18 @@
 import { componentKind } from '../catalogue/components.ts';
 import type { Solid } from '../catalogue/types.ts';
 import { Memo } from '../circuit/memo.ts';
+import { cos, sin } from '../math/elementary.ts';
 import { add, cross, dot, length, scale, sub, type Vec3 } from '../math/vec3.ts';
 import { turned } from '../world/points.ts';
 import type { Part, World } from '../world/types.ts';
-
-/** Distance along a unit ray to a closed cylinder; null if it passes by. */
-const alongCylinder = (from: Vec3, direction: Vec3, a: Vec3, b: Vec3, radius: number): number | null => {
-  const axis = sub(b, a);
-  const height = length(axis);
-  const unit = scale(axis, 1 / height);
-  const start = sub(from, a);
-  const across = sub(direction, scale(unit, dot(direction, unit)));
-  const offset = sub(start, scale(unit, dot(start, unit)));
-  const hits: number[] = [];
-  const qa = dot(across, across);
-  if (qa > 1e-12) {
-    const qb = dot(across, offset);
-    const root = qb * qb - qa * (dot(offset, offset) - radius * radius);
-    if (root >= 0) {
-      const t = (-qb - Math.sqrt(root)) / qa;
-      const along = dot(start, unit) + t * dot(direction, unit);
-      if (t > 0 && along >= 0 && along <= height) hits.push(t);
-    }
-  }
-  const lean = dot(direction, unit);
-  if (Math.abs(lean) > 1e-9) {
-    for (const end of [0, height]) {
-      const t = (end - dot(start, unit)) / lean;
-      const spot = add(offset, scale(across, t));
-      if (t > 0 && dot(spot, spot) <= radius * radius) hits.push(t);
-    }
-  }
-  return hits.length === 0 ? null : Math.min(...hits);
-};
-
-/** Distance along a ray to a box whose sides follow the axes. */
-const alongBox = (from: Vec3, direction: Vec3, centre: Vec3, half: Vec3): number | null => {
-  let near = Number.NEGATIVE_INFINITY;
-  let far = Number.POSITIVE_INFINITY;
-  for (const i of [0, 1, 2] as const) {
-    const low = centre[i] - half[i] - from[i];
-    const high = centre[i] + half[i] - from[i];
-    if (Math.abs(direction[i]) < 1e-12) {
-      if (low > 0 || high < 0) return null;
-      continue;
-    }
-    const t1 = low / direction[i];
-    const t2 = high / direction[i];
-    near = Math.max(near, Math.min(t1, t2));
-    far = Math.min(far, Math.max(t1, t2));
-  }
-  return near <= far && near > 0 ? near : null;
-};
-
-const along = (from: Vec3, direction: Vec3, solid: Solid): number | null =>
-  solid.shape === 'cylinder'
-    ? alongCylinder(from, direction, solid.from, solid.to, solid.radius)
-    : alongBox(from, direction, solid.centre, solid.half);
+import { alongSolid, awayFrom } from './rays.ts';
 
 interface Body {
+  readonly part: string;
   readonly solids: readonly Solid[];
+  /** Its part's place and turn: cosine and sine. */
+  readonly at: Vec3;
+  readonly turn: readonly [number, number];
   /** A ball round all of them, so that most rays need no closer look. */
   readonly centre: Vec3;
   readonly radius: number;
@@ -73,7 +25,8 @@ interface Body {
 
 const cornersOf = (solid: Solid): readonly Vec3[] => {
   if (solid.shape === 'box') return [sub(solid.centre, solid.half), add(solid.centre, solid.half)];
-  const { from, to, radius: r } = solid;
+  const { from, to, radius, tip = radius } = solid;
+  const r = Math.max(radius, tip);
   return [from, to].flatMap((end): Vec3[] => [sub(end, [r, r, r]), add(end, [r, r, r])]);
 };
 
@@ -83,8 +36,13 @@ const bodyOf = (part: Part, solids: readonly Solid[]): Body => {
   const low: Vec3 = [Math.min(...along(0)), Math.min(...along(1)), Math.min(...along(2))];
   const high: Vec3 = [Math.max(...along(0)), Math.max(...along(1)), Math.max(...along(2))];
   const middle = scale(add(low, high), 0.5);
-  return { solids, centre: add(part.at, turned(middle, part.azimuth)), radius: length(sub(high, middle)) };
+  const { id, at, azimuth } = part;
+  const turn = [cos(azimuth), sin(azimuth)] as const;
+  return { part: id, solids, at, turn, centre: add(at, turned(middle, azimuth)), radius: length(sub(high, middle)) };
 };
+
+/** A direction of the scene in a body's own frame. */
+const within = ({ turn: [c, s] }: Body, [x, y, z]: Vec3): Vec3 => [x * c + y * s, y * c - x * s, z];
 
 // Most changes of a part leave its body what it was, and the very same object says so.
 const bodies = new Memo<Body>(4096);
@@ -138,23 +96,53 @@ const passesBy = (from: Vec3, direction: Vec3, centre: Vec3, radius: number): bo
 
 /** Distance along a unit ray to the part's nearest solid, metres; null if it meets none. */
 export const distanceToPart = (part: Part, from: Vec3, direction: Vec3): number | null => {
-  const { solids, centre, radius } = bodyKept(part);
+  const body = bodyKept(part);
+  const { solids, centre, radius } = body;
   if (solids.length === 0 || passesBy(from, direction, centre, radius)) return null;
-  const start = turned(sub(from, part.at), -part.azimuth);
-  const heading = turned(direction, -part.azimuth);
-  const hits = solids.map((solid) => along(start, heading, solid)).filter((t) => t !== null);
+  const start = within(body, sub(from, part.at));
+  const heading = within(body, direction);
+  const hits = solids.map((solid) => alongSolid(start, heading, solid)).filter((t) => t !== null);
   return hits.length === 0 ? null : Math.min(...hits);
 };
 
-/** Whether some other part stands between an eye and a place; what is within a hand's breadth of the place does not count. */
-export const isHidden = (world: World, eye: Vec3, place: Vec3, part: string): boolean => {
+/** What is nearer than this to the place that is looked at does not hide it: it is what the place lies on, metres. */
+const TOUCHING = 0.03;
+
+/** A body that may stand between an eye and what is looked at, with the eye in its frame. */
+export interface Before {
+  readonly body: Body;
+  readonly eye: Vec3;
+}
+
+/** The bodies of these parts that may stand between an eye and something within a ball. */
+export const between = (parts: readonly Part[], eye: Vec3, middle: Vec3, radius: number): readonly Before[] => {
+  const way = sub(middle, eye);
+  const far = length(way);
+  const direction = scale(way, 1 / far);
+  return parts.flatMap((part) => {
+    const body = bodyKept(part);
+    if (body.solids.length === 0) return [];
+    const off = sub(body.centre, eye);
+    const along = dot(direction, off);
+    const aside = Math.sqrt(Math.max(0, dot(off, off) - along * along));
+    const near = along < far + radius + body.radius && along > -body.radius && aside < radius + body.radius;
+    return near ? [{ body, eye: within(body, sub(eye, body.at)) }] : [];
+  });
+};
+
+/** Whether one of these bodies stands before a place on a part; `itself`: whether the part's own, where it is not in it, counts. */
+export const hiddenBy = (before: readonly Before[], eye: Vec3, place: Vec3, of: string, itself: boolean): boolean => {
   const way = sub(place, eye);
   const far = length(way);
   const direction = scale(way, 1 / far);
-  return world.parts.some((other) => {
-    if (other.id === part) return false;
-    const t = distanceToPart(other, eye, direction);
-    return t !== null && t < far - 0.08;
+  return before.some(({ body, eye: start }) => {
+    const own = body.part === of;
+    if ((own && !itself) || passesBy(eye, direction, body.centre, body.radius)) return false;
+    const heading = within(body, direction);
+    return body.solids.some((solid) => {
+      const t = alongSolid(start, heading, solid);
+      return t !== null && t < far - TOUCHING && !(own && awayFrom(add(start, scale(heading, far)), solid) === 0);
+    });
   });
 };
 

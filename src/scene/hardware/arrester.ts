@@ -26,7 +26,7 @@ const torn = (g: BufferGeometry): BufferGeometry => {
     const x = p.getX(j) + p.getX(k) + p.getX(l);
     const y = p.getY(j) + p.getY(k) + p.getY(l);
     const z = (p.getZ(j) + p.getZ(k) + p.getZ(l)) / 3;
-    const ragged = 0.55 + 0.35 * noise(z * 60, 1.5, 5, 997, 9);
+    const ragged = 1 + 0.45 * noise(z * 60, 1.5, 5, 997, 9);
     if (Math.abs(Math.atan2(y, x)) > ragged || z < 0.014 || z > 0.2) keep.push(j, k, l);
   }
   g.setIndex(keep);
@@ -55,6 +55,13 @@ export const arrester = builder({
         if (part.state === 'burst') {
           for (let i = 0; i < 5; i++)
             a.add('black', rod([0.006, 0, 0.02 + i * 0.034], [0.006, 0, 0.05 + i * 0.034], 0.019, 12));
+          // What was torn off hangs out of the gap.
+          for (const y of [-0.03, 0.026])
+            a.add(
+              'black',
+              bar([0.03, y * 0.6, 0.09], [0.082, y, 0.01], 0.026, 0.006),
+              bar([0.082, y, 0.01], [0.078, y * 1.3, -0.05], 0.02, 0.005),
+            );
         }
         a.markable(outerOf(profileOf(shape)));
       });

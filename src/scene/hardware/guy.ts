@@ -1,7 +1,7 @@
 /**
  * Down guy: seven-wire strand from the pole (first point) to the eye of the anchor rod (last point), formed grips at both
- * ends, yellow guard over the foot. Points in the frame of the parent. Variants: `plain`, `strain-ball` (porcelain, one
- * third down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `frayed` (two wires of the
+ * ends, yellow guard over the foot. Points in the frame of the parent. Variants: `plain`, `strain-ball` (porcelain, `ball`
+ * metres down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `frayed` (two wires of the
  * strand sprung out by the lower grip), `broken` (the strand down in the grass from the pole, guard tilted). Size: strand radius, length of the guard.
  */
 import { Matrix4, Vector3 } from 'three';
@@ -124,7 +124,7 @@ export const guy = builder({
   kind: 'guy',
   states: ['whole', 'no-guard', 'slack', 'frayed', 'broken'],
   variants: ['plain', 'strain-ball', 'strain-rod'],
-  size: { radius: 0.0048, guard: 2.4 },
+  size: { radius: 0.0048, guard: 2.4, ball: 2.9 },
   build: (a, size, part) => {
     const first = part.points[0];
     const last = part.points[part.points.length - 1];
@@ -182,7 +182,9 @@ export const guy = builder({
       return;
     }
     if (part.variant === 'strain-ball') {
-      a.within(along(vec(on(length * 0.33)), foot), () => a.add('porcelainBrown', turnedOf('strainBall')));
+      a.within(along(vec(on(Math.min(size.ball, length / 2))), foot), () =>
+        a.add('porcelainBrown', turnedOf('strainBall')),
+      );
     }
     if (part.variant === 'strain-rod') {
       a.add('polymer', rod(on(0.75), on(1.95), 0.013, 12));

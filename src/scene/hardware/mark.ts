@@ -1,6 +1,6 @@
 /** What a mark is, and what its makers work with. */
 import type { Film } from './film.ts';
-import type { MarkSurface } from './types.ts';
+import type { MarkSurface, Point } from './types.ts';
 
 export const markKinds = [
   'crack',
@@ -28,10 +28,9 @@ export interface Mark {
   readonly length: number;
   readonly width: number;
   readonly seed?: number;
-  /** Share of the surface's length from its foot at which it begins, instead of `z`. */
-  readonly share?: number;
-  /** Which surface of the part, where it has several. */
-  readonly on?: string;
+  /** Where its middle is and which way it looks, in the part's frame, instead of side and height; it lies on the surface nearest to it. */
+  readonly middle?: Point;
+  readonly out?: Point;
   /** 0 hardly to be seen, 1 plain. */
   readonly contrast?: number;
   /** A burn's course as the engine grew it, instead of one from the seed: pairs of [azimuth, z], radians and m. */

@@ -1,6 +1,6 @@
 /** Walks the outer surface of a body of revolution: by azimuth seen from above and by height or length along the profile. */
 import { Vector3 } from 'three';
-import type { MarkSurface } from './types.ts';
+import type { MarkSurface, Point } from './types.ts';
 
 export interface Spot {
   readonly at: Vector3;
@@ -39,9 +39,28 @@ export const lengthAt = (surface: MarkSurface, azimuth: number, z: number): numb
 };
 
 /** Azimuth about the body's own axis of a direction given in the part's frame. */
-export const localAzimuth = (surface: MarkSurface, azimuth: number): number => {
-  const d = new Vector3(Math.cos(azimuth), Math.sin(azimuth), 0).transformDirection(surface.frame.clone().invert());
+export const azimuthOf = (surface: MarkSurface, [x, y, z]: Point): number => {
+  const d = new Vector3(x, y, z).transformDirection(surface.frame.clone().invert());
   return Math.atan2(d.y, d.x);
+};
+
+/** The same of a level direction by its azimuth. */
+export const localAzimuth = (surface: MarkSurface, azimuth: number): number =>
+  azimuthOf(surface, [Math.cos(azimuth), Math.sin(azimuth), 0]);
+
+/** Length along the profile that comes nearest to a place of the part's frame, at a local azimuth, and how near. */
+export const nearestOn = (surface: MarkSurface, azimuth: number, place: Point): { length: number; away: number } => {
+  const run = runOf(surface);
+  const total = run.at(-1) ?? 0;
+  const to = new Vector3(...place);
+  const steps = Math.max(60, Math.ceil(total / 0.02));
+  let best = { length: 0, away: Number.POSITIVE_INFINITY };
+  for (let i = 0; i <= steps; i++) {
+    const length = (total * i) / steps;
+    const away = spotAt(surface, azimuth, length, run).at.distanceTo(to);
+    if (away < best.away) best = { length, away };
+  }
+  return best;
 };
 
 /** Place and outward normal, in the part's frame, at a local azimuth and a length along the profile. */

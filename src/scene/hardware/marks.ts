@@ -11,7 +11,7 @@ import { burn } from './burn.ts';
 import { chip } from './chip.ts';
 import { Film, type Rgba } from './film.ts';
 import type { Mark, MarkKind, Work } from './mark.ts';
-import { lengthAt, localAzimuth } from './markSurface.ts';
+import { azimuthOf, lengthAt, localAzimuth, nearestOn } from './markSurface.ts';
 import type { PartData } from './types.ts';
 import { woodMarks } from './woodMarks.ts';
 
@@ -112,15 +112,26 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
  */
 export const addMark = (part: Group, mark: Mark, set: Materials): Mesh => {
   const { kind, surfaces, ...data } = part.userData as PartData;
-  const surface = mark.on === undefined ? data.surface : surfaces[mark.on];
-  if (!surface) throw new RangeError(`${kind}: no surface for a ${mark.kind}`);
+  const { middle, out } = mark;
+  const all = [data.surface, ...Object.values(surfaces)].filter((each) => each !== null);
+  const laid = all.map((surface) => {
+    const azimuth = out === undefined ? localAzimuth(surface, mark.azimuth) : azimuthOf(surface, out);
+    return { surface, azimuth, near: middle === undefined ? null : nearestOn(surface, azimuth, middle) };
+  });
+  const [on] =
+    middle === undefined
+      ? laid.filter(({ surface }) => surface === data.surface)
+      : laid.sort((a, b) => (a.near?.away ?? 0) - (b.near?.away ?? 0));
+  if (on === undefined) throw new RangeError(`${kind}: no surface for a ${mark.kind}`);
+  const { surface, azimuth, near } = on;
   const seed = mark.seed ?? 1;
   const film = new Film(surface);
+  const about = (at: number): number => Math.max(0, Math.min(film.total - mark.length, at - mark.length / 2));
   const work: Work = {
     film,
     mark,
-    azimuth: localAzimuth(surface, mark.azimuth),
-    from: mark.share === undefined ? lengthAt(surface, mark.azimuth, mark.z) : mark.share * film.total,
+    azimuth,
+    from: near === null ? lengthAt(surface, mark.azimuth, mark.z) : about(near.length),
     contrast: mark.contrast ?? 1,
     next: stream(seed * 17 + 3),
     seed,

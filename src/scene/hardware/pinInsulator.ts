@@ -5,11 +5,11 @@
  * stands on a ridge pin, which is a kind of its own. The conductor runs along the groove,
  * across `side` at right angles. Size: groove above the origin, diameter of the pole's top.
  */
-import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
+import { type BufferGeometry, CylinderGeometry, Matrix4, Vector3 } from 'three';
 import { step } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
-import { outerOf, profileOf, turnedOf } from './profiles.ts';
-import { bar, block, bolt, plate, rod } from './shapes.ts';
+import { profileOf, turnedOf } from './profiles.ts';
+import { along, bar, block, bolt, type Profile, plate, rod } from './shapes.ts';
 
 /** Height of the insulator over its base and of the conductor's centre in the top groove, m. */
 const crown = 0.127;
@@ -29,6 +29,12 @@ const grooved = (g: BufferGeometry): BufferGeometry => {
     if (h < 0.096) now.setXYZ(i, was.getX(i), was.getY(i), was.getZ(i));
   });
   return g;
+};
+
+/** The skirt from its rim up: what lies there does not show from the other side, under the rim. */
+const fromRim = (profile: Profile): Profile => {
+  const rim = profile.reduce((best, [r], i) => (r > (profile[best]?.[0] ?? 0) ? i : best), 0);
+  return profile.slice(Math.max(0, rim - 2));
 };
 
 const poleTopPin = (a: Assembly, base: number, radius: number): void => {
@@ -111,7 +117,7 @@ export const pinInsulator = builder({
       a.add('zinc', rod([0, 0, -0.07], [0, 0, 0.07], 0.0115, 12));
       a.add('steelDark', rod([0, 0, 0.012], [0, 0, 0.07], 0.0145, 12));
       a.add('porcelainBrown', grooved(turnedOf('pinInsulator')));
-      a.markable(outerOf(profileOf('pinInsulator')));
+      a.markable(fromRim(profileOf('pinInsulator')));
       a.name('groove', [0, 0, seat]);
       a.name('crown', [0, 0, crown]);
       a.name('pin', [0, 0, -0.03]);
@@ -137,6 +143,17 @@ export const ridgePin = builder({
         0.0015,
         undefined,
         [0.005, 0.026],
+      ),
+    );
+    const [foot, head] = [new Vector3(face, 0, -0.02), new Vector3(0, 0, size.groove - seat - 0.05)];
+    a.within(along(foot, head), () =>
+      a.markable(
+        [
+          [0.0155, 0],
+          [0.0155, foot.distanceTo(head)],
+        ],
+        0.0015,
+        'shank',
       ),
     );
   },

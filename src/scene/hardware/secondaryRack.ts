@@ -49,6 +49,17 @@ export const secondaryRack = builder({
       a.add('zinc', bar([0.005, 0, foot], [0.005, 0, half + 0.07], 0.05, 0.006, [1, 0, 0]));
       for (const y of [-0.025, 0.025])
         a.add('zinc', bar([0.014, y, foot], [0.014, y, half + 0.07], 0.02, 0.005, [0, 1, 0]));
+      a.within(new Matrix4().makeTranslation(0.005, 0, foot), () =>
+        a.markable(
+          [
+            [1, 0],
+            [1, 2 * half + 0.14],
+          ],
+          0.001,
+          'back',
+          [0.012, 0.0275],
+        ),
+      );
       for (const z of part.state === 'loose' ? [foot + 0.025] : [foot + 0.025, half + 0.045])
         a.add('zinc', bolt([0.008, 0, z], [1, 0, 0], 0.024, 0));
       a.add('zinc', rod([0.052, 0, foot + 0.02], [0.052, 0, half + 0.06], 0.0075, 10));

@@ -9,6 +9,9 @@ import { builder } from './assembly.ts';
 import { bar, curve, hanging, plate, ring } from './shapes.ts';
 import { helix, wire } from './wire.ts';
 
+/** Metres from its clamp at which a leg has lost its jacket. */
+const WORN = 0.35;
+
 export const triplex = builder({
   kind: 'triplex',
   states: ['whole', 'messenger-off', 'worn'],
@@ -33,8 +36,9 @@ export const triplex = builder({
       a.add('aluminiumStrand', wire(free, size.messenger, 6, 0.1));
     }
     if (part.state === 'worn') {
-      const at = line[Math.floor(line.length * 0.06) + 1] as Vector3;
-      const on = (line[Math.floor(line.length * 0.06) + 2] as Vector3).clone().sub(at).normalize();
+      const [start, next] = line as [Vector3, Vector3];
+      const on = next.clone().sub(start).normalize();
+      const at = start.clone().addScaledVector(on, WORN);
       const up = new Vector3(0, 0, size.messenger + size.leg);
       const ends = [0, 0.07, 0.14].map((s) => at.clone().addScaledVector(on, s).add(up));
       a.add('aluminiumStrand', wire(ends, size.leg * 1.12, 8, 0.1));

@@ -2,7 +2,8 @@
 import { Box3, type Object3D, Vector3 } from 'three';
 import { componentKind } from '../../engine/catalogue/components.ts';
 import { distance, type Vec3 } from '../../engine/math/vec3.ts';
-import { findPart, placeOn } from '../../engine/world/edit.ts';
+import { findPart } from '../../engine/world/edit.ts';
+import { placeOfFeature } from '../../engine/world/featurePlace.ts';
 import type { World } from '../../engine/world/types.ts';
 import { anglesTo, fieldOf, type Look } from '../look/view.ts';
 import type { Stage } from '../stage.ts';
@@ -28,7 +29,7 @@ const placeOf = (stage: Stage, world: World, id: string): { readonly at: Vec3; r
   const size = box.isEmpty() ? 0.3 : box.getSize(new Vector3()).length();
   if (part !== null) {
     const [feature] = componentKind(part.kind).features;
-    return { at: placeOn(part, feature?.offset ?? [0, 0, 0]), size: Math.min(size, SPAN) };
+    return { at: feature ? placeOfFeature(part, feature) : part.at, size: Math.min(size, SPAN) };
   }
   if (box.isEmpty()) return null;
   const c = box.getCenter(new Vector3());

@@ -37,7 +37,7 @@ const wrap = (a: number): number => a - 2 * Math.PI * Math.round(a / (2 * Math.P
 export const kept = (look: Look): Look => ({
   ...look,
   yaw: wrap(look.yaw),
-  pitch: Math.min(86 * degree, Math.max(-80 * degree, look.pitch)),
+  pitch: Math.min(89.5 * degree, Math.max(-80 * degree, look.pitch)),
 });
 
 export const directionOf = ({ yaw, pitch }: Look): Vec3 => [

@@ -6,23 +6,51 @@ import { componentKind } from '../../engine/catalogue/components.ts';
 import { faultKind } from '../../engine/catalogue/faults.ts';
 import { add, type Vec3 } from '../../engine/math/vec3.ts';
 import { placeOn } from '../../engine/world/edit.ts';
+import { placeOfFeature } from '../../engine/world/featurePlace.ts';
+import { turned } from '../../engine/world/points.ts';
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
-import { leadThrough } from './shared.ts';
+import { azimuthFrom, leadThrough } from './shared.ts';
 import type { Piece } from './types.ts';
 
 /** A wire by its metal, radius and course about the sign's place, metres. */
 type Wire = readonly [variant: string, radius: number, course: readonly Vec3[]];
 
 const wires: Readonly<Record<string, readonly Wire[]>> = {
+  'strain-insulator-bridged': [
+    [
+      'aluminium',
+      0.004,
+      [
+        [-0.13, 0, 0.22],
+        [-0.04, 0.07, 0.1],
+        [0.05, 0.08, -0.06],
+        [0.14, 0, -0.23],
+      ],
+    ],
+  ],
+  'secondary-tied-across': [
+    [
+      'insulated',
+      0.009,
+      [
+        [-0.14, 0.05, -0.05],
+        [-0.08, -0.03, 0.03],
+        [0.05, -0.04, 0.02],
+        [0.16, 0.02, 0.08],
+        [0.5, 0.2, 0.6],
+        [3, 0.25, 0.9],
+      ],
+    ],
+  ],
   'pole-top-split': [
     [
       'insulated',
       0.008,
       [
-        [0.02, -0.11, -0.4],
-        [0.03, -0.11, -0.15],
-        [0.02, -0.1, 0],
+        [-0.01, -0.01, -0.2],
+        [0, -0.01, 0.05],
+        [-0.01, 0, 0.2],
       ],
     ],
   ],
@@ -98,23 +126,23 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.0035,
       [
-        [-1.4, 0, 0.05],
-        [-1, 0, -5],
-        [-0.5, 0, -8.2],
-        [3, 0, -8.2],
-        [6, 0, -8],
+        [0, 0, 0],
+        [0.3, 0, -5],
+        [0.8, 0, -8.2],
+        [4, 0, -8.2],
+        [7, 0, -8],
       ],
     ],
   ],
   'wire-thrown-over-line': [
     [
       'pale',
-      0.002,
+      0.004,
       [
-        [-0.5, 0.1, -0.6],
-        [-0.5, 0, 0.07],
-        [-0.48, -0.05, -4],
-        [-0.5, 0, -8.9],
+        [0, 0.1, -0.6],
+        [0, 0, 0.02],
+        [0.02, -0.05, -4],
+        [0, 0, -8.9],
       ],
     ],
   ],
@@ -123,9 +151,9 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.0075,
       [
-        [-2, 0, 0.05],
-        [-1.4, 0, 0.045],
-        [-0.8, 0, 0.04],
+        [-0.6, 0, 0.012],
+        [0, 0, 0],
+        [0.6, 0, -0.008],
       ],
     ],
   ],
@@ -134,9 +162,9 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.011,
       [
-        [0, 0, 0.02],
-        [0.3, 0, 0.015],
-        [0.6, 0, 0.01],
+        [-0.3, 0, 0.006],
+        [0, 0, 0],
+        [0.3, 0, -0.005],
       ],
     ],
   ],
@@ -145,30 +173,31 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.004,
       [
-        [0, -0.7, 0.05],
-        [0.05, -0.6, -0.25],
-        [0, -0.3, -0.1],
+        [-0.45, 0.05, 0.05],
+        [-0.2, 0.03, -0.12],
+        [0, 0, -0.1],
+        [0.1, -0.04, -0.22],
       ],
     ],
   ],
   'taped-leg': [
     [
       'insulated',
-      0.013,
+      0.016,
       [
-        [0, -1, 0],
-        [0, -1.1, -0.02],
-        [0, -1.2, -0.04],
+        [-0.1, 0, 0.004],
+        [0, 0, 0],
+        [0.1, 0, -0.012],
       ],
     ],
   ],
   'meter-fog': [
     [
       'pale',
-      0.045,
+      0.07,
       [
-        [-0.01, -0.09, 0],
-        [0.01, -0.09, 0],
+        [0, -0.02, 0],
+        [0, -0.026, 0],
       ],
     ],
   ],
@@ -177,10 +206,11 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'cord',
       0.008,
       [
-        [0, 0, 0],
-        [-1, -0.4, -0.95],
-        [-6, -0.6, -0.98],
-        [-12, 0, -0.95],
+        [0.4, 0.08, 0.5],
+        [0.05, 0, 0.1],
+        [-0.1, -0.05, -0.44],
+        [-3, -0.2, -0.48],
+        [-11, 0.1, -0.47],
       ],
     ],
   ],
@@ -189,10 +219,10 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.004,
       [
-        [-0.6, 0, 1.4],
-        [-0.3, 0.05, 0.3],
+        [-0.6, 0, 1.5],
+        [-0.3, 0.05, 0.6],
         [0, 0.01, 0.01],
-        [0.2, 0, 0.5],
+        [0.2, 0, -0.3],
       ],
     ],
   ],
@@ -201,20 +231,22 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'steel',
       0.005,
       [
-        [0.4, 0.02, -0.7],
-        [1.5, 0.06, -2.7],
-        [2.6, 0.02, -4.4],
+        [-0.8, 0.02, 1.3],
+        [-0.3, 0.03, 0.42],
+        [0, 0.03, -0.08],
+        [0.3, 0.03, -0.57],
+        [0.8, 0.02, -1.3],
       ],
     ],
   ],
   'rust-on-guy': [
     [
       'rust',
-      0.0062,
+      0.0064,
       [
+        [-0.3, 0, 0.49],
         [0, 0, 0],
-        [0.3, 0, -0.5],
-        [0.6, 0, -1],
+        [0.3, 0, -0.49],
       ],
     ],
   ],
@@ -254,10 +286,19 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
   'connector-patina': [
     [
       'verdigris',
-      0.007,
+      0.0115,
       [
-        [0, 0, -0.03],
-        [0, 0, 0.035],
+        [-0.022, 0, 0],
+        [0, 0, 0.006],
+        [0.022, 0, 0],
+      ],
+    ],
+    [
+      'verdigris',
+      0.0075,
+      [
+        [0, 0, -0.022],
+        [0, 0, 0.033],
       ],
     ],
   ],
@@ -266,29 +307,30 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'copper',
       0.003,
       [
-        [0.02, 0, -0.05],
-        [0.06, -0.05, -0.2],
-        [0.04, -0.02, -0.35],
+        [-0.025, 0.05, 0.1],
+        [0.015, 0, -0.02],
+        [-0.005, 0.02, -0.17],
       ],
     ],
   ],
   'strand-not-bonded': [
     [
       'verdigris',
-      0.003,
+      0.004,
       [
-        [-0.3, 0.02, 0],
-        [-0.28, 0.03, -0.04],
+        [-0.05, 0.01, 0.02],
+        [0.02, 0.04, -0.1],
+        [0.06, 0.05, -0.3],
       ],
     ],
   ],
   'telecom-supply-feeds-back': [
     [
       'cord',
-      0.012,
+      0.014,
       [
-        [-0.012, 0, 0],
-        [0.012, 0, 0],
+        [0, 0.005, 0],
+        [0, -0.008, 0],
       ],
     ],
   ],
@@ -297,10 +339,20 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.0045,
       [
-        [0, -3, 0.1],
-        [0, -0.5, -1.4],
-        [0, 0.5, -1.5],
-        [0, 3, 0],
+        [-3, 0, 0],
+        [-0.5, 0, -0.02],
+        [0, 0, 0],
+        [0.5, 0, -0.02],
+        [3, 0, 0],
+      ],
+    ],
+    [
+      'aluminium',
+      0.0045,
+      [
+        [0, 0, 0],
+        [0.1, -0.05, -0.7],
+        [0, 0, -1.5],
       ],
     ],
   ],
@@ -309,24 +361,28 @@ const wires: Readonly<Record<string, readonly Wire[]>> = {
       'aluminium',
       0.0045,
       [
-        [0, -3, 1.2],
-        [0, 0, 1.15],
-        [0, 3, 1.2],
+        [-3, 0, 0.05],
+        [0, 0, 0.02],
+        [3, 0, 0.05],
       ],
     ],
   ],
 };
 
+/** Azimuth of a part's frame for its wires: of what has two ends, along it. */
+const courseOf = ({ at, end, azimuth }: Part): number => (end === null ? azimuth : azimuthFrom(at, end));
+
 /** Pieces that the faults of a part add to its picture, in world axes. */
 export const addedBy = (part: Part): readonly Piece[] =>
   part.faults.flatMap(({ kind }) => {
     const sign = faultKind(kind).signs.find(({ sense }) => sense === 'see');
-    const offset = componentKind(part.kind).features.find(({ id }) => id === sign?.feature)?.offset ?? [0, 0, 0];
+    const feature = componentKind(part.kind).features.find(({ id }) => id === sign?.feature);
+    const middle = sign?.place ? placeOn(part, sign.place) : feature ? placeOfFeature(part, feature) : part.at;
     return (wires[kind] ?? []).flatMap(([variant, radius, course]) =>
       leadThrough(
         variant,
         radius,
-        course.map((p): Point => placeOn(part, add(offset, p))),
+        course.map((p): Point => add(middle, turned(p, courseOf(part)))),
       ),
     );
   });

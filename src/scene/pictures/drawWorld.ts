@@ -150,7 +150,8 @@ export const drawingOf = (set: Materials): Drawing => {
     };
     const bodyOf = (part: Part, piece: Piece): Group => {
       const body = put(part, 'body', piece);
-      const marks = marksOn(part, around, body.userData as PartData);
+      const { x, y, z } = body.position;
+      const marks = marksOn(part, around, body.userData as PartData, [x, y, z]);
       const text = JSON.stringify(marks);
       const was = marked.get(body);
       if (was === text) return body;

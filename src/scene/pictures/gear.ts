@@ -1,7 +1,11 @@
 /** Pictures of line gear on a pole: switches, tanks, fittings, guy parts, what belongs to others. */
+import { componentKind } from '../../engine/catalogue/components.ts';
+import { tankSize } from '../../engine/catalogue/tankSizes.ts';
+import { lerp } from '../../engine/math/vec3.ts';
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
 import { azimuthFrom, outwardOf, seedOf, shifted } from './shared.ts';
+import { shownOf } from './showsAs.ts';
 import { conductor, groundSide, poleForm } from './support.ts';
 import type { Around, Picture, Piece } from './types.ts';
 
@@ -27,23 +31,10 @@ const arrester: Picture = (part, around) => {
   return [{ spec: { kind: 'arrester', variant, side, size: { reach, drop: 0.32 } }, at }];
 };
 
-/** Tank sizes by rating, m: typical single-phase pole types, from memory. */
-const tanks: readonly (readonly [kva: number, diameter: number, height: number])[] = [
-  [10, 0.4, 0.72],
-  [15, 0.42, 0.78],
-  [25, 0.45, 0.85],
-  [37.5, 0.5, 0.92],
-  [50, 0.55, 0.98],
-  [75, 0.61, 1.08],
-  [100, 0.66, 1.15],
-];
-
 const transformer =
   (variant: string): Picture =>
   (part, around) => {
-    const kva = (part.values.va ?? 25000) / 1000;
-    const [, diameter, height] = tanks.find(([size]) => size >= kva) ?? [0, 0.7, 1.2];
-    return [onFace(part, around, { kind: 'transformer', variant, size: { kva, diameter, height } }, 0.295)];
+    return [onFace(part, around, { kind: 'transformer', variant, size: { ...tankSize(part) } }, 0.295)];
   };
 
 const disconnect: Picture = (part, around) => [
@@ -93,12 +84,18 @@ const birdGuard: Picture = (part, around) => {
   return [{ spec: { kind: 'bird-guard', side: outwardOf(part) }, at: near && near.far < 1.2 ? near.at : part.at }];
 };
 
+/** How far before its anchor's place the eye of the rod stands, metres along the ground. */
+const EYE = 0.12;
+
 /** The guy that this part belongs to: its strand from the pole's face to the eye. */
 const strandOf = (part: Part, around: Around): readonly Point[] => {
   const whole = around.on(part.pole, 'guy');
   if (whole === null || whole.end === null) return [];
-  const top = around.face(part.pole, azimuthFrom(whole.at, whole.end), whole.at[2]);
-  return [top, shifted(whole.end, -0.12, 0, 0.2)];
+  // Straight from the pole's axis to the anchor, as the engine has it: it comes out of the wood a little below its attachment.
+  const face = around.face(part.pole, azimuthFrom(whole.at, whole.end), whole.at[2]);
+  const out = Math.hypot(face[0] - whole.at[0], face[1] - whole.at[1]);
+  const far = Math.hypot(whole.end[0] - whole.at[0], whole.end[1] - whole.at[1]);
+  return [lerp(whole.at, whole.end, out / far), lerp(whole.at, whole.end, 1 - EYE / far)];
 };
 
 const onGuy =
@@ -108,11 +105,19 @@ const onGuy =
     return points.length < 2 ? [] : [{ spec: { kind, points, ...more(part) }, at: [0, 0, 0] }];
   };
 
+const [strandFeature] = componentKind('guy').features;
+
 const guy: Picture = (part, around) => {
   const points = strandOf(part, around);
   if (points.length < 2) return [];
-  const variant = (part.words.insulator ?? 'in it') === 'in it' ? 'strain-ball' : 'plain';
-  const size: Record<string, number> = around.beside(part, 'guy-guard') === null ? {} : { guard: 0 };
+  const made = (part.words.insulator ?? 'in it') === 'in it' ? 'strain-ball' : 'plain';
+  const variant = part.faults.map((fault) => shownOf(fault)?.variant).find((name) => name !== undefined) ?? made;
+  const [top, along] = [points[0] as Point, strandFeature?.along ?? 3];
+  const size: Record<string, number> = {
+    // Where the engine looks at it.
+    ball: along - Math.hypot(top[0] - part.at[0], top[1] - part.at[1], top[2] - part.at[2]),
+    ...(around.beside(part, 'guy-guard') === null ? {} : { guard: 0 }),
+  };
   return [{ spec: { kind: 'guy', variant, points, size }, at: [0, 0, 0] }];
 };
 

@@ -1,10 +1,11 @@
 /** Marks that a laid fault or look-alike leaves on the surface of its part, in true size, on its side. */
 import { faultKind } from '../../engine/catalogue/faults.ts';
 import { type Spot, type TrackStep, trackCourse, trackEnd } from '../../engine/mechanics/trackCourse.ts';
+import { facesOf } from '../../engine/senses/faces.ts';
+import { lieOf } from '../../engine/senses/signsFrom.ts';
 import type { LaidFault, Part } from '../../engine/world/types.ts';
-import { runOf } from '../hardware/markSurface.ts';
 import type { Mark, MarkKind } from '../hardware/marks.ts';
-import type { PartData } from '../hardware/types.ts';
+import type { PartData, Point } from '../hardware/types.ts';
 import { seedOf } from './shared.ts';
 import { shownOf } from './showsAs.ts';
 import type { Around } from './types.ts';
@@ -12,9 +13,6 @@ import type { Around } from './types.ts';
 const azimuths: Readonly<Record<string, number>> = { road: -Math.PI / 2, field: Math.PI / 2, source: Math.PI, load: 0 };
 
 const sideOf = (fault: LaidFault): number => azimuths[fault.side] ?? Math.PI / 2;
-
-/** A mark laid on no side in particular is seen from any stand, so it lies on all four. */
-const allRound = [-Math.PI / 2, Math.PI / 2, 0, Math.PI];
 
 type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 
@@ -55,9 +53,9 @@ const burn: MarkOf = (part, fault, around) => {
 const marks: Readonly<Record<string, MarkOf>> = {
   'pin-insulator-cracked': (_part, fault) => ({
     kind: 'crack',
-    azimuth: sideOf(fault) - 0.75,
-    z: 0.17,
-    length: 0.26,
+    azimuth: sideOf(fault) - 0.3,
+    z: 0.19,
+    length: 0.15,
     width: 0.0012,
     seed: seedOf(fault.id),
   }),
@@ -82,42 +80,30 @@ const marks: Readonly<Record<string, MarkOf>> = {
   }),
 };
 
-/** Marks of a fault that has no place of its own: of the kind its conditions say, in the true size of its sign. */
-const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
+/** Marks of a fault that has no place of its own: of the kind its conditions say, on the faces on which the engine looks for its sign. */
+const usual = (part: Part, fault: LaidFault, data: PartData, origin: Point): readonly Mark[] => {
   const shown = shownOf(fault);
   const sign = faultKind(fault.kind).signs.find(({ sense }) => sense === 'see');
   if (shown === null || sign === undefined) return [];
+  const form = sign.form ?? 'mark';
+  if (form !== 'mark' && shown.mark !== 'chip') return [];
   const stated = shown.states?.includes(data.state);
   const plain = shown.mark === undefined && shown.states === undefined && shown.adds === undefined && !shown.gone;
   const kind = shown.mark ?? (plain ? (sign.shape === 'line' ? 'crack' : 'stain') : undefined);
-  if (kind === undefined || stated) return [];
-  const on = [shown.on, sign.feature].find((name) => name !== undefined && name in data.surfaces);
-  const surface = on === undefined ? data.surface : data.surfaces[on];
-  if (!surface) return [];
-  const whole = runOf(surface).at(-1) ?? 0;
+  const bare = data.surface === null && Object.keys(data.surfaces).length === 0;
+  if (kind === undefined || stated || bare) return [];
   const size = sign.size ?? 0.01;
-  const extent = Math.min(whole * 0.6, sign.extent ?? 0.1);
-  const wide =
-    kind === 'crack'
-      ? Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3))
-      : kind === 'burn'
-        ? Math.max(0.008, size)
-        : shown.narrow
-          ? FADES * size
-          : widths(kind, size, extent, fault.side === 'any');
-  const count = shown.count ?? 1;
-  const sides = fault.side === 'any' && kind !== 'crust' ? allRound : [sideOf(fault)];
-  return sides.flatMap((side, round) =>
+  return facesOf(part, { ...lieOf(part, fault, sign), form: 'mark' }).flatMap(({ at, out, long, wide }, round) =>
     Array.from(
-      { length: count },
+      { length: shown.count ?? 1 },
       (_, i): Mark => ({
         kind,
-        azimuth: side + (kind === 'crust' ? 0 : 0.25 * (i - (count - 1) / 2)),
-        z: 0,
-        share: Math.min(0.96 - extent / whole, (shown.share ?? 0.3) + 0.09 * i),
-        length: extent,
-        width: wide,
-        ...(on === undefined ? {} : { on }),
+        azimuth: Math.atan2(out?.[1] ?? 0, out?.[0] ?? 0),
+        z: at[2] - origin[2],
+        middle: [at[0] - origin[0], at[1] - origin[1], at[2] - origin[2] + APART * i],
+        out: out ?? [0, 0, 1],
+        length: long,
+        width: shown.narrow ? FADES * size : widthOf(kind, size, long, wide),
         ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
         seed: seedOf(fault.id) + i + 7 * round,
       }),
@@ -125,18 +111,21 @@ const usual = (fault: LaidFault, data: PartData): readonly Mark[] => {
   );
 };
 
-/** Width of a patch by its kind: what is chipped or holed is as wide as its sign; dirt on no side in particular goes round the body. */
-const widths = (kind: MarkKind, size: number, extent: number, round: boolean): number => {
-  if (kind === 'crust') return round ? 0.3 : 0.12;
-  if (kind === 'chip' || kind === 'hole') return Math.max(size, extent * 0.8);
-  return Math.max(size, 0.35 * extent);
+/** Metres from one to the next where there are several. */
+const APART = 0.4;
+
+/** Width of a mark by its kind: a crack's is its opening; what is chipped or holed is as wide as its sign. */
+const widthOf = (kind: MarkKind, size: number, long: number, wide: number): number => {
+  if (kind === 'crack') return Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3));
+  if (kind === 'burn') return Math.max(0.008, size);
+  return kind === 'chip' || kind === 'hole' ? Math.max(size, long * 0.8) : wide;
 };
 
-/** Marks of a part's faults on its built body; a fault without a mark shows in its part's state or not at all. */
-export const marksOn = (part: Part, around: Around, data: PartData): readonly Mark[] =>
+/** Marks of a part's faults on its built body, whose origin stands there; a fault without a mark shows in its part's state or not at all. */
+export const marksOn = (part: Part, around: Around, data: PartData, origin: Point): readonly Mark[] =>
   part.faults.flatMap((fault) => {
     const of = marks[fault.kind];
-    if (of === undefined) return usual(fault, data);
+    if (of === undefined) return usual(part, fault, data, origin);
     if (data.surface === null) return [];
     const sides = fault.side === 'any' ? (['road', 'field', 'source', 'load'] as const) : [fault.side];
     return sides.map((side) => of(part, { ...fault, side }, around));

@@ -33,9 +33,9 @@ export const leadThrough = (
   return [{ spec: { kind: 'lead', variant, state, size: { radius }, points: there }, at: [0, 0, 0], thin: radius }];
 };
 
-/** A conductor hanging between two points. */
-export const spanOf = (variant: string, radius: number, a: Point, b: Point, sag: number): Piece => ({
-  spec: { kind: 'lead', variant, size: { radius, sag }, points: [a, b] },
+/** A conductor hanging between two points; `at`: share of the way at which its strands would be sprung. */
+export const spanOf = (variant: string, radius: number, a: Point, b: Point, sag: number, at = 0.06): Piece => ({
+  spec: { kind: 'lead', variant, size: { radius, sag, at }, points: [a, b] },
   at: [0, 0, 0],
   thin: radius,
   swings: true,

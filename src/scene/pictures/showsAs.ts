@@ -12,13 +12,12 @@ export interface Shown {
   /** States of a builder, the first that it knows. */
   readonly states?: readonly string[];
   readonly mark?: MarkKind;
-  /** Surface of the part, and share of it from its foot. */
-  readonly on?: string;
-  readonly share?: number;
   /** How many such marks, spread along the surface. */
   readonly count?: number;
   /** No wider than its sign: a seam or a run, not a patch. */
   readonly narrow?: true;
+  /** Another make in which it is built. */
+  readonly variant?: string;
   /** The part is not drawn. */
   readonly gone?: true;
   /** Fresh wire or metal instead of a mark, added by the picture. */
@@ -31,7 +30,7 @@ const byFault: Readonly<Record<string, Shown>> = {
   'ground-lead-cut': { states: ['cut'] },
   'ground-lead-broken': { states: ['apart'] },
   'arrester-disconnector-operated': { states: ['disconnected'] },
-  'arrester-failed-short': { states: ['burst'], mark: 'flash', share: 0.1 },
+  'arrester-failed-short': { states: ['burst'], mark: 'flash' },
   'fuse-tube-hung': { states: ['hung-up'] },
   'guy-broken': { states: ['broken'] },
   'limb-on-line': { adds: 'limb' },
@@ -39,6 +38,12 @@ const byFault: Readonly<Record<string, Shown>> = {
   'tank-rain-run': { mark: 'stain', narrow: true },
   'tank-weld-seam': { mark: 'stain', narrow: true },
   'service-neutral-open': { states: ['messenger-off'] },
+  'crossarm-end-decayed': { mark: 'decay' },
+  // What its state shows already: the pointer of a dial, handles without their slide, a ball that is there.
+  'regulator-off-neutral': { states: [] },
+  'interlock-defeated': { states: [] },
+  'strain-insulator-bridged': { states: [] },
+  'guy-insulator-missing': { states: [], variant: 'plain' },
 };
 
 const byCondition: Readonly<Record<string, Shown>> = {
@@ -50,9 +55,9 @@ const byCondition: Readonly<Record<string, Shown>> = {
   bulged: { states: ['bulged'] },
   'burn-track': { mark: 'burn' },
   burned: { states: ['burned'], mark: 'flash' },
-  'bushing-cracked': { mark: 'crack', share: 0.6 },
+  'bushing-cracked': { mark: 'crack' },
   chipped: { mark: 'chip' },
-  'contacts-burned': { mark: 'flash', share: 0.8 },
+  'contacts-burned': { mark: 'flash' },
   contaminated: { mark: 'crust' },
   corroded: { mark: 'rust' },
   'cotter-missing': { states: ['uncoupled'] },
@@ -61,34 +66,34 @@ const byCondition: Readonly<Record<string, Shown>> = {
   'disconnector-operated': { states: ['disconnected'] },
   failed: { states: ['burst'] },
   'flashed-over': { mark: 'flash' },
-  'groundline-decay': { mark: 'decay', share: 0.004 },
+  'groundline-decay': { mark: 'decay' },
   'guard-missing': { states: ['no-guard'], gone: true },
   'hung-up': { states: ['hung-up'] },
   'insulation-worn': { states: ['worn'] },
   'insulator-missing': { states: ['broken'] },
   'jaws-burned': { mark: 'flash' },
   'lead-off': { states: ['no-ground', 'disconnected'] },
-  leaking: { mark: 'oil', on: 'tank', share: 0.36 },
+  leaking: { mark: 'oil' },
   'limb-on-line': { adds: 'limb' },
   loose: { states: ['loose', 'tilted', 'bent', 'slack'] },
   'loose-pin': { states: ['loose-pin', 'loose'] },
   'moulding-missing': { states: ['missing'] },
   missing: { states: ['missing'], gone: true },
   'off-insulator': { states: ['gone'] },
-  'old-scar': { mark: 'scar', share: 0.44 },
+  'old-scar': { mark: 'scar' },
   overheated: { mark: 'flash' },
   'polymer-cut': { mark: 'crack' },
   rusted: { states: ['frayed'], mark: 'rust' },
   'rust-bloom': { mark: 'rust' },
-  'season-checks': { mark: 'split', share: 0.5 },
-  'shell-rot': { mark: 'decay', share: 0.02 },
+  'season-checks': { mark: 'split' },
+  'shell-rot': { mark: 'decay' },
   slack: { states: ['slack'] },
   'split-top': { states: ['split-top'] },
   'tie-broken': { states: ['one-leg'] },
   tracking: { mark: 'burn' },
-  'water-stain': { mark: 'stain', share: 0.8 },
+  'water-stain': { mark: 'stain' },
   'wrong-tap': { states: ['half-volts'] },
-  'woodpecker-holes': { mark: 'hole', share: 0.72, count: 2 },
+  'woodpecker-holes': { mark: 'hole', count: 2 },
 };
 
 const isVisible = (fault: LaidFault): boolean => faultKind(fault.kind).signs.some(({ sense }) => sense === 'see');

@@ -2,6 +2,7 @@
  * Pictures of spans: a parabola for the catenary of their sag (they differ by less than a strand at these spans); parted ones and
  * those off their tie hang and lie where the engine has them; a limb rests on one that bears it.
  */
+import { componentKind } from '../../engine/catalogue/components.ts';
 import { faultKind } from '../../engine/catalogue/faults.ts';
 import { restHeight } from '../../engine/mechanics/looseConductor.ts';
 import { hasFallen, looseRuns } from '../../engine/mechanics/looseRuns.ts';
@@ -130,7 +131,10 @@ const span: Picture = (part, around) => {
   if (apart !== null) return [...hangingPiece(a, out, apart), ...hangingPiece(b, out + Math.PI, whole - apart)];
   const loose = looseCourse(part, around);
   if (loose.length > 0) return leadThrough('aluminium', conductor, loose);
-  return [spanOf('aluminium', conductor, a, b, sag), ...limbOn(part, a, b, sag)];
+  const [strands] = componentKind(part.kind).features;
+  const toHold = Math.hypot(a[0] - part.at[0], a[1] - part.at[1]);
+  const at = Math.min(0.5, ((strands?.along ?? 2) - toHold) / whole);
+  return [spanOf('aluminium', conductor, a, b, sag, at), ...limbOn(part, a, b, sag)];
 };
 
 /** Triplex from pole to pole, a wedge clamp at each. */

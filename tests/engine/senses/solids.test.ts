@@ -5,20 +5,28 @@ import { componentKind } from '../../../src/engine/catalogue/components.ts';
 import { add, normalise, scale, sub, type Vec3 } from '../../../src/engine/math/vec3.ts';
 import { partAlong } from '../../../src/engine/senses/partAlong.ts';
 import { eyeAt } from '../../../src/engine/senses/signsFrom.ts';
-import { besideRay, distanceToPart, isHidden } from '../../../src/engine/senses/solids.ts';
+import { besideRay, between, distanceToPart, hiddenBy } from '../../../src/engine/senses/solids.ts';
 import { partById, placeOn, withPart } from '../../../src/engine/world/edit.ts';
+import { placeOfFeature } from '../../../src/engine/world/featurePlace.ts';
 import type { Part } from '../../../src/engine/world/types.ts';
 import { start } from '../acts/scene.ts';
 
 const world = start();
+/** Whether some other part stands before a place. */
+const isHidden = (of: typeof world, eye: Vec3, place: Vec3, id: string): boolean =>
+  hiddenBy(between(of.parts, eye, place, 0), eye, place, id, false);
 const ground = world.stands.filter(({ aloft }) => aloft === null);
 
 describe('a ray', () => {
-  it('meets the pole where its solid begins, a cylinder of 12 cm', () => {
+  it('meets the pole where its solid begins, as thick at that height as it tapers', () => {
     const pole = partById(world, 'p2.pole');
-    expect(distanceToPart(pole, [-10, 0, 5], [1, 0, 0])).toBeCloseTo(9.88, 9);
-    expect(distanceToPart(pole, [-10, 0.119, 5], [1, 0, 0])).toBeGreaterThan(9.88);
-    expect(distanceToPart(pole, [-10, 0.121, 5], [1, 0, 0])).toBeNull();
+    const { heightM = 0, topRadiusM = 0, buttRadiusM = 0 } = pole.values;
+    for (const z of [0.5, 5, 9]) {
+      const radius = buttRadiusM + ((topRadiusM - buttRadiusM) * z) / heightM;
+      expect(distanceToPart(pole, [-10, 0, z], [1, 0, 0])).toBeCloseTo(10 - radius, 9);
+      expect(distanceToPart(pole, [-10, radius - 0.001, z], [1, 0, 0])).toBeGreaterThan(10 - radius);
+      expect(distanceToPart(pole, [-10, radius + 0.001, z], [1, 0, 0])).toBeNull();
+    }
     expect(distanceToPart(pole, [-10, 0, 20], [1, 0, 0])).toBeNull();
     expect(distanceToPart(pole, [-10, 0, 5], [-1, 0, 0])).toBeNull();
     expect(distanceToPart(pole, [0, 0, 30], [0, 0, -1])).toBeCloseTo(30 - (pole.values.heightM ?? 0), 9);
@@ -27,7 +35,7 @@ describe('a ray', () => {
   it('meets a house at its wall, and a part without solids never', () => {
     const house = partById(world, 'a.house');
     const [x, y] = house.at;
-    expect(distanceToPart(house, [x, y - 20, 1.5], [0, 1, 0])).toBeCloseTo(17, 9);
+    expect(distanceToPart(house, [x, y - 20, 1.5], [0, 1, 0])).toBeCloseTo(16.96, 9);
     expect(distanceToPart(partById(world, 's1.phase'), [-30, 0, 0], [0, 0, 1])).toBeNull();
   });
 
@@ -70,8 +78,7 @@ describe('pointing', () => {
   /** Where one would aim: the middle of a part's first feature. */
   const aimAt = (part: Part): Vec3 => {
     const [feature] = componentKind(part.kind).features;
-    const offset = feature?.offset ?? [0, 0, 0];
-    if (part.end === null) return placeOn(part, offset);
+    if (part.end === null) return feature ? placeOfFeature(part, feature) : part.at;
     const sag = part.values.sagM ?? 0;
     const [x, y, z] = add(part.at, scale(sub(part.end, part.at), 0.3));
     return [x, y, z - 4 * sag * 0.3 * 0.7];

@@ -19,13 +19,14 @@ const crossarm: ComponentKind = {
     shunt('wood-road', 'road', 'middle', leakage(5e-12, valueIn(crossarm, part, 'woodOhms'))),
     shunt('wood-field', 'field', 'middle', leakage(5e-12, valueIn(crossarm, part, 'woodOhms'))),
   ],
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.06, 1.2, 0.06] }],
+  solids: () => [{ shape: 'box', centre: [-0.15, 0, 0], half: [0.048, 1.22, 0.06] }],
   features: [
     {
       id: 'arm',
       healthy: 'arm: grey wood across the pole, two flat braces below it, bolts drawn up',
       size: 0.03,
-      offset: [0, -0.6, 0],
+      offset: [-0.15, -0.6, 0],
+      runs: [0, 1, 0],
       side: 'any',
     },
   ],

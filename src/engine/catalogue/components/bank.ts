@@ -14,8 +14,9 @@ import {
   transformerRatings,
   transformerSizes,
 } from '../../standards/transformer.ts';
+import { tankSolids } from '../tankSizes.ts';
 import type { Branch, ComponentKind, PartView } from '../types.ts';
-import { joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
+import { joint, leakage, plain, shunt, valueIn } from './shared.ts';
 import { transformerKinds } from './transformer.ts';
 
 const features = transformerKinds.flatMap((kind) => kind.features);
@@ -35,10 +36,13 @@ const ratingsOf = (kind: ComponentKind, part: PartView) => {
   return { rating, ratings, primary: valueIn(kind, part, 'primaryVolts') };
 };
 
+/** They hang closer to the pole than a single one. */
+const BACK = 0.145;
+
 const tankForm = {
   ...plain,
   equipment: true,
-  solids: () => [upright(-0.42, 0.42, 0.23)],
+  solids: (part: PartView) => tankSolids(part, [0], BACK),
   features,
   conditions,
   sound: () => null,
@@ -50,6 +54,7 @@ const lowPoints = { x1: [-0.12, -0.25, 0.28], x2: [0, -0.25, 0.28], x3: [0.12, -
 const twoBushing: ComponentKind = {
   ...tankForm,
   id: 'transformer-two-bushing',
+  solids: (part) => tankSolids(part, [-0.1, 0.1], BACK),
   name: 'transformer with two bushings',
   terminals: ['h1', 'h2', 'tank', 'neutral', 'x1', 'x2', 'x3'],
   nets: { h1: 'h1', h2: 'h2', tank: 'tank', neutral: 'neutral', x1: 'x1', x2: 'x2', x3: 'x3' },

@@ -61,7 +61,7 @@ const splitBolt: ComponentKind = {
   nets: { a: 'neutral', b: 'x2' },
   points: { a: [-0.06, 0, 0], b: [0.06, 0, 0] },
   branches: () => [joint('bolt', 'a', 'b'), shunt('stray', 'b', 'earth', leakage(3e-12, 1e12))],
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.03, 0.02, 0.03] }],
+  solids: () => [{ shape: 'box', centre: [0, 0, 0.005], half: [0.05, 0.01, 0.015] }],
   features: [
     {
       id: 'bolt',

@@ -95,6 +95,7 @@ const groundLead: ComponentKind = {
       healthy: 'wire: copper stapled down the pole, dull, no gap made out',
       size: 0.006,
       offset: [0, 0, 5],
+      runs: [0, 0, 1],
       side: 'any',
     },
     {
@@ -102,6 +103,7 @@ const groundLead: ComponentKind = {
       healthy: 'foot: wire under its moulding to the ground line',
       size: 0.006,
       offset: [0, 0, 0.8],
+      runs: [0, 0, 1],
       side: 'any',
     },
   ],

@@ -23,7 +23,7 @@ const post: ComponentKind = {
     shunt('body', 'conductor', 'pin', leakage(9e-12, valueIn(post, part, 'bodyOhms'))),
     shunt('wood', 'pin', 'earth', leakage(5e-12, valueIn(post, part, 'woodOhms'))),
   ],
-  solids: () => [upright(0.03, 0.3, 0.065), upright(0, 0.03, 0.05)],
+  solids: () => [{ ...upright(0.03, 0.27, 0.066), shedded: 'sheds' }, upright(0, 0.03, 0.05)],
   features: [
     {
       id: 'body',
@@ -85,13 +85,17 @@ export const suspension: ComponentKind = {
     shunt('body', 'conductor', 'yoke', leakage(12e-12, valueIn(suspension, part, 'bodyOhms'))),
     shunt('wood', 'yoke', 'earth', leakage(5e-12, valueIn(suspension, part, 'woodOhms'))),
   ],
-  solids: () => [{ shape: 'cylinder', from: [-0.36, 0, 0], to: [-0.06, 0, 0], radius: 0.09 }],
+  solids: () => [
+    { shape: 'cylinder', from: [-0.39, 0, 0], to: [-0.2, 0, 0], radius: 0.08 },
+    { shape: 'cylinder', from: [-0.2, 0, 0], to: [-0.08, 0, 0], radius: 0.015 },
+    { shape: 'box', centre: [-0.55, 0, -0.01], half: [0.1, 0.022, 0.028] },
+  ],
   features: [
     {
       id: 'body',
       healthy: 'string: brown bells in line, wet, rims whole as far as made out',
       size: 0.01,
-      offset: [-0.2, 0, 0],
+      offset: [-0.36, 0, 0],
       side: 'any',
       byState: [
         { when: { material: 'glass' }, words: 'string: green glass in line, wet, rims whole as far as made out' },
@@ -102,7 +106,7 @@ export const suspension: ComponentKind = {
       id: 'hardware',
       healthy: 'hardware: eye, ball and socket seated, cotter in each joint, as far as made out',
       size: 0.008,
-      offset: [-0.05, 0, 0],
+      offset: [-0.17, 0, -0.01],
       side: 'any',
     },
   ],
@@ -129,20 +133,23 @@ const ridgePin: ComponentKind = {
   terminals: ['pin'],
   nets: { pin: 'pin' },
   points: { pin: [0, -0.06, 0.1] },
-  solids: () => [{ shape: 'box', centre: [0, -0.03, 0], half: [0.03, 0.02, 0.25] }],
+  solids: () => [
+    { shape: 'box', centre: [0, 0.008, -0.03], half: [0.027, 0.012, 0.21] },
+    { shape: 'cylinder', from: [0, 0.01, 0.18], to: [0, 0.1, 0.33], radius: 0.015 },
+  ],
   features: [
     {
       id: 'bolts',
       healthy: 'bolts: two through the pole, washers flat, nuts drawn up, as far as made out',
       size: 0.01,
-      offset: [0, -0.06, -0.1],
+      offset: [0, -0.01, -0.1],
       side: 'any',
     },
     {
       id: 'shank',
       healthy: 'shank: galvanised steel up past the roof of the pole, straight, as far as made out',
       size: 0.01,
-      offset: [0, -0.06, 0.2],
+      offset: [0, 0.055, 0.255],
       side: 'any',
     },
   ],

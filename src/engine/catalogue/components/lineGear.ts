@@ -6,7 +6,7 @@
  */
 import { complex, scale } from '../../math/complex.ts';
 import type { Branch, ComponentKind } from '../types.ts';
-import { isIn, joint, leakage, OMEGA, plain, shunt, upright, valueIn } from './shared.ts';
+import { isIn, joint, leakage, OMEGA, plain, shunt, valueIn } from './shared.ts';
 
 const stick = { by: 'stick', minutes: 1 } as const;
 
@@ -45,20 +45,24 @@ const capacitor: ComponentKind = {
       shunt('gap', 'line', 'can', leakage(4e-12, 1e10)),
     ];
   },
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.18, 0.1, 0.3] }],
+  solids: () => [
+    { shape: 'box', centre: [0, 0.1, 0], half: [0.17, 0.065, 0.3] },
+    { shape: 'cylinder', from: [-0.095, 0.1, 0.3], to: [-0.125, 0.1, 0.55], radius: 0.042 },
+    { shape: 'cylinder', from: [0.095, 0.1, 0.3], to: [0.125, 0.1, 0.55], radius: 0.042 },
+  ],
   features: [
     {
       id: 'can',
       healthy: 'can: grey steel box, sides flat, seams dry, plate on its front',
       size: 0.03,
-      offset: [0, -0.1, 0],
+      offset: [0, 0.035, 0],
       side: 'any',
     },
     {
       id: 'bushing',
       healthy: 'bushing: grey porcelain on the lid, wet, rims whole as far as made out',
       size: 0.01,
-      offset: [0, -0.1, 0.38],
+      offset: [0.11, 0.1, 0.43],
       side: 'any',
     },
     {
@@ -148,13 +152,14 @@ const regulator: ComponentKind = {
       shunt('load-stray', 'load', 'tank', leakage(300e-12, 1e10)),
     ];
   },
-  solids: () => [upright(-0.55, 0.5, 0.28)],
+  solids: () => [{ shape: 'cylinder', from: [0, 0.06, -0.64], to: [0, 0.06, 0.55], radius: 0.28 }],
   features: [
     {
       id: 'indicator',
       healthy: 'indicator: dial under the lid, pointer straight up at N, as far as made out',
       size: 0.01,
-      offset: [0, -0.3, 0.4],
+      offset: [0.165, -0.24, 0.295],
+      faces: [0.479, -0.878, 0],
       side: 'any',
       byState: [
         {
@@ -179,7 +184,7 @@ const regulator: ComponentKind = {
       id: 'tank',
       healthy: 'tank: grey paint, fins down its sides, seams dry, lid bolted',
       size: 0.03,
-      offset: [0, -0.28, 0],
+      offset: [0, -0.236, 0],
       side: 'any',
     },
     {
@@ -242,15 +247,15 @@ const disconnect: ComponentKind = {
     shunt('stack', 'load', 'earth', leakage(6e-12, valueIn(disconnect, part, 'bodyOhms'))),
   ],
   solids: () => [
-    { shape: 'cylinder', from: [0, -0.02, 0.2], to: [0, -0.14, 0.2], radius: 0.05 },
-    { shape: 'cylinder', from: [0, -0.02, -0.2], to: [0, -0.14, -0.2], radius: 0.05 },
+    { shape: 'cylinder', from: [0, 0.08, 0.19], to: [0, -0.174, 0.19], radius: 0.046 },
+    { shape: 'cylinder', from: [0, 0.08, -0.19], to: [0, -0.174, -0.19], radius: 0.046 },
   ],
   features: [
     {
       id: 'blade',
       healthy: 'blade: lying in its jaw, latch over it, ring outward',
       size: 0.015,
-      offset: [0, -0.16, 0],
+      offset: [0, -0.22, 0],
       side: 'any',
       byState: [{ when: { position: 'open' }, words: 'blade: swung down from its jaw, the gap clear' }],
     },
@@ -258,7 +263,7 @@ const disconnect: ComponentKind = {
       id: 'stacks',
       healthy: 'stacks: two of grey porcelain on a steel base, rims whole as far as made out',
       size: 0.01,
-      offset: [0, -0.1, 0],
+      offset: [0, -0.045, 0.19],
       side: 'any',
     },
   ],

@@ -1,6 +1,6 @@
 /** Low-side hardware on the pole: the rack that holds open secondary wires, the streetlight. Common practice; ohms from memory. */
 import { complex } from '../../math/complex.ts';
-import type { ComponentKind } from '../types.ts';
+import type { ComponentKind, Solid } from '../types.ts';
 import { isIn, joint, leakage, plain, shunt, valueIn } from './shared.ts';
 
 const rack: ComponentKind = {
@@ -18,20 +18,25 @@ const rack: ComponentKind = {
     ),
     shunt('wood', 'rack', 'earth', leakage(5e-12, 2e6)),
   ],
-  solids: () => [{ shape: 'box', centre: [0, -0.05, 0], half: [0.03, 0.05, 0.35] }],
+  solids: () => [
+    { shape: 'box', centre: [0, 0.032, 0], half: [0.025, 0.01, 0.27] },
+    ...[-0.2, 0, 0.2].map(
+      (z): Solid => ({ shape: 'cylinder', from: [0, -0.012, z - 0.035], to: [0, -0.012, z + 0.035], radius: 0.032 }),
+    ),
+  ],
   features: [
     {
       id: 'spools',
       healthy: 'spools: three of white porcelain on one rod, a wire tied to each, whole as far as made out',
       size: 0.01,
-      offset: [0, -0.08, 0],
+      offset: [0, -0.012, 0],
       side: 'any',
     },
     {
       id: 'back',
       healthy: 'back: galvanised channel up the pole, two bolts, rod through its ears',
       size: 0.01,
-      offset: [0, 0, 0],
+      offset: [0, 0.032, 0.1],
       side: 'any',
     },
   ],
@@ -58,7 +63,10 @@ const streetlight: ComponentKind = {
     shunt('wiring', 'line', 'n', leakage(1e-9, 1e7)),
     shunt('wood', 'bracket', 'earth', leakage(20e-12, 2e6)),
   ],
-  solids: () => [{ shape: 'cylinder', from: [0, 0, 0], to: [0, -1.8, 0.5], radius: 0.03 }],
+  solids: () => [
+    { shape: 'cylinder', from: [0, 0, 0], to: [0, -1.8, 0.5], radius: 0.02 },
+    { shape: 'box', centre: [0, -2.1, 0.54], half: [0.15, 0.32, 0.09] },
+  ],
   features: [
     {
       id: 'bracket',
@@ -71,7 +79,7 @@ const streetlight: ComponentKind = {
       id: 'lamp',
       healthy: 'lamp: glass bowl at the end of the arm, dark, eye on its top',
       size: 0.05,
-      offset: [0, -1.8, 0.5],
+      offset: [0, -2.1, 0.44],
       side: 'any',
       byState: [{ when: { lamp: 'on' }, words: 'lamp: glass bowl at the end of the arm, lit, eye on its top' }],
     },

@@ -107,13 +107,14 @@ const interlock: ComponentKind = {
       shunt('stray-2', 'bus2', 'earth', leakage(1e-9, 1e8)),
     ];
   },
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.18, 0.06, 0.3] }],
+  solids: () => [{ shape: 'box', centre: [0, -0.051, 0], half: [0.18, 0.049, 0.38] }],
   features: [
     {
       id: 'slide',
       healthy: 'slide: plate between two handles, main at ON, inlet at OFF',
       size: 0.01,
-      offset: [0, 0, 0.2],
+      offset: [0.02, -0.11, 0.135],
+      faces: [0, -1, 0],
       side: 'any',
       byState: [
         { when: { position: 'inlet' }, words: 'slide: plate between two handles, main at OFF, inlet at ON' },

@@ -133,13 +133,14 @@ const cord: ComponentKind = {
           breaker(part, cord, 'inlet-2', 'g2', 'bus2', { position: 'tripped' }),
         ]
       : [],
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.6, 0.03, 0.03] }],
+  solids: () => [],
   features: [
     {
       id: 'cable',
       healthy: 'cable: thick, coiled on the ground by the wall, both of its ends in sight',
       size: 0.02,
-      offset: [0, 0, 0],
+      offset: [-1.42, -0.12, -0.35],
+      runs: [0, 0, 1],
       side: 'any',
       byState: [
         {

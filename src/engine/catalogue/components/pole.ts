@@ -18,13 +18,16 @@ const pole: ComponentKind = {
     strength: { default: 1, dimension: 'ratio', doc: 'Bending strength left, of a new pole' },
   },
   words: { class: { default: '4', doc: 'Pole class' } },
-  solids: (part) => [upright(0, part.values.heightM ?? 10.36, 0.12)],
+  solids: ({ values }) => [
+    { ...upright(0, values.heightM ?? 10.36, values.buttRadiusM ?? 0.14), tip: values.topRadiusM ?? 0.1 },
+  ],
   features: [
     {
       id: 'upper-body',
       healthy: 'upper body: grey wood with fine lengthwise checks, colour even as far as made out',
       size: 0.02,
-      offset: [0, 0, 9.6],
+      offset: [0, 0, -1.15],
+      fromTop: true,
       side: 'any',
     },
     {
@@ -80,13 +83,17 @@ const pinInsulator: ComponentKind = {
     shunt('body', 'conductor', 'pin', leakage(10e-12, valueIn(pinInsulator, part, 'bodyOhms'))),
     shunt('wood', 'pin', 'earth', leakage(5e-12, valueIn(pinInsulator, part, 'woodOhms'))),
   ],
-  solids: () => [upright(0.08, 0.3, 0.075), upright(0, 0.08, 0.02)],
+  solids: () => [
+    { ...upright(0.18, 0.25, 0.08), shedded: 'skirts' },
+    upright(0.25, 0.305, 0.045),
+    upright(0, 0.18, 0.013),
+  ],
   features: [
     {
       id: 'skirts',
       healthy: 'skirts: brown glaze, wet, shine unbroken as far as made out',
       size: 0.01,
-      offset: [0, 0, 0.18],
+      offset: [0, 0, 0.215],
       side: 'any',
     },
     {
@@ -137,20 +144,24 @@ const deadendInsulator: ComponentKind = {
     shunt('body', 'conductor', 'yoke', leakage(8e-12, valueIn(deadendInsulator, part, 'bodyOhms'))),
     shunt('wood', 'yoke', 'earth', leakage(5e-12, valueIn(deadendInsulator, part, 'woodOhms'))),
   ],
-  solids: () => [{ shape: 'cylinder', from: [-0.35, 0, 0], to: [-0.05, 0, 0], radius: 0.05 }],
+  solids: () => [
+    { shape: 'cylinder', from: [-0.46, 0, 0], to: [-0.19, 0, 0], radius: 0.045, shedded: 'sheds' },
+    { shape: 'cylinder', from: [-0.19, 0, 0], to: [-0.08, 0, 0], radius: 0.015 },
+    { shape: 'box', centre: [-0.62, 0, -0.01], half: [0.1, 0.022, 0.028] },
+  ],
   features: [
     {
       id: 'body',
       healthy: 'body: grey sheds, wet, rims whole as far as made out',
       size: 0.01,
-      offset: [-0.2, 0, 0],
+      offset: [-0.325, 0, 0],
       side: 'any',
     },
     {
       id: 'shoe',
       healthy: 'shoe: conductor held in the clamp, bolts in place',
       size: 0.01,
-      offset: [-0.35, 0, 0],
+      offset: [-0.6, 0, 0],
       side: 'any',
     },
   ],
@@ -171,6 +182,7 @@ const tie: ComponentKind = {
       healthy: 'legs: formed wire laid along the conductor each way from the groove',
       size: 0.006,
       offset: [0.2, 0, 0],
+      runs: [1, 0, 0],
       side: 'any',
       byState: [
         { when: { form: 'hand' }, words: 'legs: soft wire wrapped round the conductor each way from the groove' },
@@ -188,7 +200,7 @@ const neutralSpool: ComponentKind = {
   terminals: ['neutral'],
   nets: { neutral: 'neutral' },
   points: { neutral: [0, 0, 0] },
-  solids: () => [upright(-0.05, 0.05, 0.05)],
+  solids: () => [{ shape: 'cylinder', from: [0, -0.01, -0.042], to: [0, -0.01, 0.042], radius: 0.04 }],
   features: [
     {
       id: 'spool',

@@ -23,13 +23,17 @@ const meter: ComponentKind = {
     shunt('stray-1', 'load1', 'n', leakage(1e-9, 1e8)),
     shunt('stray-2', 'load2', 'n', leakage(1e-9, 1e8)),
   ],
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.15, 0.08, 0.2] }],
+  solids: () => [
+    { shape: 'box', centre: [0, -0.056, -0.02], half: [0.11, 0.054, 0.17] },
+    { shape: 'cylinder', from: [0, -0.11, 0], to: [0, -0.215, 0], radius: 0.08 },
+  ],
   features: [
     {
       id: 'meter',
       healthy: 'meter: glass in its socket, ring and seal on',
       size: 0.01,
-      offset: [0, 0, 0],
+      offset: [0, -0.21, 0],
+      faces: [0, -1, 0],
       side: 'any',
       byState: [
         { when: { position: 'pulled' }, words: 'meter: socket empty, four jaws showing' },
@@ -98,13 +102,14 @@ const main: ComponentKind = {
     shunt('stray-1', 'bus1', 'earth', leakage(1e-9, 1e8)),
     shunt('stray-2', 'bus2', 'earth', leakage(1e-9, 1e8)),
   ],
-  solids: () => [{ shape: 'box', centre: [0, 0, 0], half: [0.18, 0.06, 0.3] }],
+  solids: () => [{ shape: 'box', centre: [0, -0.051, 0], half: [0.18, 0.049, 0.38] }],
   features: [
     {
       id: 'handle',
       healthy: 'panel: door open, main handle standing at ON',
       size: 0.01,
-      offset: [0, 0, 0.2],
+      offset: [0, -0.11, 0.2],
+      faces: [0, -1, 0],
       side: 'any',
       byState: [
         { when: { position: 'open' }, words: 'panel: door open, main handle standing at OFF' },
@@ -189,7 +194,7 @@ const house: ComponentKind = {
   name: 'house',
   terminals: ['bus1', 'n'],
   nets: { bus1: 'b1', n: 'n' },
-  solids: () => [{ shape: 'box', centre: [0, 0, 1.6], half: [4, 3, 1.6] }],
+  solids: () => [{ shape: 'box', centre: [-0.95, 0, 1.6], half: [4, 3.04, 1.6] }],
   features: [
     {
       id: 'windows',
@@ -203,7 +208,8 @@ const house: ComponentKind = {
       id: 'wall',
       healthy: 'wall: boards down to the grass, a coiled garden hose on its hook',
       size: 0.02,
-      offset: [-3, 0, 1],
+      offset: [-3, -3.05, 1],
+      faces: [0, -1, 0],
       side: 'any',
     },
   ],

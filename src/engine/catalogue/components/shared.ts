@@ -42,7 +42,7 @@ export const returnsByEarth = (part: PartView): boolean => part.words.return ===
 /** What a crew may call on the line toward the substation. */
 export const sourceConditions = ['sound', 'open-neutral'] as const;
 
-export const upright = (fromZ: number, toZ: number, radius: number): Solid => ({
+export const upright = (fromZ: number, toZ: number, radius: number): Extract<Solid, { shape: 'cylinder' }> => ({
   shape: 'cylinder',
   from: [0, 0, fromZ],
   to: [0, 0, toZ],

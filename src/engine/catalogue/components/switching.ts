@@ -3,8 +3,9 @@
  * the tube; a melted link lets the tube drop open. Dimensions and stray capacitances: typical, common practice.
  */
 import { complex } from '../../math/complex.ts';
+import type { Vec3 } from '../../math/vec3.ts';
 import { linkSizes } from '../../standards/fuseLinks.ts';
-import type { ComponentKind } from '../types.ts';
+import type { ComponentKind, Solid } from '../types.ts';
 import { isIn, joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
 
 const clamp: ComponentKind = {
@@ -20,7 +21,7 @@ const clamp: ComponentKind = {
     ...(isIn(part, 'position', 'on') ? [joint('clamp', 'line', 'lead')] : []),
     shunt('lead-stray', 'lead', 'earth', leakage(8e-12, 1e12)),
   ],
-  solids: () => [upright(-0.1, 0.02, 0.02)],
+  solids: () => [upright(-0.2, 0.02, 0.02)],
   features: [
     {
       id: 'clamp',
@@ -60,6 +61,13 @@ const clamp: ComponentKind = {
 
 const links = linkSizes.flatMap((size) => [`${size}K`, `${size}T`]);
 
+/** The tube between hinge and contact, or hanging from its hinge; the body leans out at its top. */
+const tubeOf = (position: string | undefined): readonly Solid[] => {
+  const hinge: Vec3 = [0, -0.037, -0.215];
+  const to: Vec3 | null = position === 'closed' ? [0, -0.145, 0.133] : position === 'open' ? [0, 0.01, -0.57] : null;
+  return to === null ? [] : [{ shape: 'cylinder', from: hinge, to, radius: 0.018 }];
+};
+
 const cutout: ComponentKind = {
   ...plain,
   id: 'cutout',
@@ -94,16 +102,16 @@ const cutout: ComponentKind = {
     shunt('body', 'top', 'bottom', leakage(6e-12, valueIn(cutout, part, 'bodyOhms'))),
     shunt('bottom-stray', 'bottom', 'earth', leakage(8e-12, 1e12)),
   ],
-  solids: () => [
-    { shape: 'cylinder', from: [0, -0.08, -0.2], to: [0, -0.05, 0.2], radius: 0.055 },
-    { shape: 'cylinder', from: [0, -0.18, -0.2], to: [0, -0.14, 0.2], radius: 0.02 },
+  solids: ({ state }) => [
+    { shape: 'cylinder', from: [0, 0.075, -0.17], to: [0, -0.03, 0.17], radius: 0.045 },
+    ...tubeOf(state.position),
   ],
   features: [
     {
       id: 'body',
       healthy: 'body: grey porcelain on its bracket, rims whole as far as made out',
       size: 0.01,
-      offset: [0, -0.06, 0],
+      offset: [0, 0.022, 0],
       side: 'any',
       byState: [
         { when: { body: 'polymer' }, words: 'body: grey rubber sheds on its bracket, rims whole as far as made out' },
@@ -113,7 +121,7 @@ const cutout: ComponentKind = {
       id: 'tube',
       healthy: 'tube: latched in the upper contact, ring outward',
       size: 0.015,
-      offset: [0, -0.16, 0],
+      offset: [0, -0.09, -0.04],
       side: 'any',
       byState: [
         { when: { position: 'open' }, words: 'tube: out of the upper contact, hanging from the lower hinge' },
@@ -212,7 +220,7 @@ const arrester: ComponentKind = {
     shunt('blocks', 'line', 'base', leakage(25e-12, valueIn(arrester, part, 'blockOhms'))),
     joint('disconnector', 'base', 'foot'),
   ],
-  solids: () => [upright(-0.08, 0.24, 0.05)],
+  solids: () => [upright(0, 0.22, 0.048), upright(-0.1, 0, 0.022)],
   features: [
     {
       id: 'housing',
@@ -226,7 +234,7 @@ const arrester: ComponentKind = {
       id: 'disconnector',
       healthy: 'foot: black disconnector in place, lead bolted to it',
       size: 0.01,
-      offset: [0, 0, -0.08],
+      offset: [0, 0, -0.06],
       side: 'any',
     },
   ],

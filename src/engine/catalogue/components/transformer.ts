@@ -8,8 +8,9 @@ import {
   transformerRatings,
   transformerSizes,
 } from '../../standards/transformer.ts';
+import { tankSolids } from '../tankSizes.ts';
 import type { ComponentKind, PartView } from '../types.ts';
-import { joint, leakage, plain, shunt, upright, valueIn } from './shared.ts';
+import { joint, leakage, plain, shunt, valueIn } from './shared.ts';
 
 const ratingsOf = (part: PartView) => {
   const rating = valueIn(transformer, part, 'va');
@@ -64,10 +65,7 @@ const transformer: ComponentKind = {
       shunt('x3-stray', 'x3', 'tank', leakage(2e-9, 1e8)),
     ];
   },
-  solids: () => [
-    upright(-0.42, 0.42, 0.23),
-    { shape: 'cylinder', from: [0, 0.05, 0.42], to: [0, 0.05, 0.62], radius: 0.05 },
-  ],
+  solids: (part) => tankSolids(part, [0]),
   features: [
     {
       id: 'tank',
@@ -80,7 +78,7 @@ const transformer: ComponentKind = {
       id: 'bushing',
       healthy: 'bushing: grey porcelain on the lid, wet, rims whole as far as made out',
       size: 0.01,
-      offset: [0, 0.05, 0.52],
+      offset: [0, 0.06, 0.58],
       side: 'any',
     },
     {
@@ -95,7 +93,8 @@ const transformer: ComponentKind = {
       healthy:
         'plate: volts and size stamped on it, pointer of the switch at the volts of the line, as far as made out',
       size: 0.008,
-      offset: [0, -0.24, 0],
+      offset: [0, -0.19, -0.05],
+      faces: [0, -1, 0],
       side: 'any',
     },
   ],

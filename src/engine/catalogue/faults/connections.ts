@@ -123,7 +123,13 @@ const upperLeadOff: FaultKind = {
   id: 'upper-lead-off',
   name: 'equipment ground lead off',
   on: ['upper-lead'],
-  signs: [seen('end', 'lead', 'lead: copper from arrester foot downward, its end in the air', 0.006)],
+  signs: [
+    {
+      ...seen('end', 'lead', 'lead: copper from arrester foot downward, its end in the air', 0.006),
+      form: 'outline',
+      place: [0.09, 0.02, -0.27],
+    },
+  ],
   conditions: ['lead-off'],
   opens: ['lead'],
   mechanical: { hangs: { from: 'tank', metres: 0.9 } },
@@ -138,7 +144,13 @@ const tankStrapOff: FaultKind = {
   id: 'tank-strap-off',
   name: 'tank strap off',
   on: ['tank-strap'],
-  signs: [seen('end', 'strap', 'strap: from the tank lug, its other end hanging in the air', 0.008)],
+  signs: [
+    {
+      ...seen('end', 'strap', 'strap: from the tank lug, its other end hanging in the air', 0.008),
+      form: 'piece',
+      place: [0.1, -0.42, -0.85],
+    },
+  ],
   conditions: ['lead-off'],
   opens: ['strap'],
   mechanical: { hangs: { from: 'tank', metres: 0.4 } },

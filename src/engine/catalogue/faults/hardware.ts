@@ -16,7 +16,13 @@ const splitTop: FaultKind = {
   id: 'pole-top-split',
   name: 'pole top split at the pin',
   on: ['pin-insulator'],
-  signs: [mark('pin', 'pin: galvanised steel in an open gap of the wood, leaning, grey', 0.012, 0.4)],
+  signs: [
+    {
+      ...mark('pin', 'pin: galvanised steel in an open gap of the wood, leaning, grey', 0.012, 0.4),
+      form: 'piece',
+      place: [0.03, -0.1, -0.15],
+    },
+  ],
   conditions: ['split-top', 'loose-pin'],
   mechanical: { drops: { what: 'the insulator with its pin', kilograms: 4 } },
   harm: 'The pin pulls out when the pole is shaken or the conductor moved, and brings the phase along.',
@@ -29,7 +35,13 @@ const pinLoose: FaultKind = {
   id: 'ridge-pin-loose',
   name: 'ridge pin with its bolts drawn',
   on: ['ridge-pin'],
-  signs: [mark('bolts', 'bolts: upper one half out of the pole, washer standing off, as far as made out', 0.015, 0.1)],
+  signs: [
+    {
+      ...mark('bolts', 'bolts: upper one half out of the pole, washer standing off, as far as made out', 0.015, 0.4),
+      form: 'outline',
+      place: [0, 0.04, 0.12],
+    },
+  ],
   conditions: ['loose-pin', 'loose'],
   mechanical: { drops: { what: 'the pin with its insulator', kilograms: 6 } },
   harm: 'The pin turns over under a pull and lets insulator and conductor come down.',
@@ -43,7 +55,15 @@ const cotterGone: FaultKind = {
   name: 'cotter key gone from a string',
   on: ['suspension-insulator', 'suspension-string'],
   signs: [
-    mark('hardware', 'hardware: eye, ball half out of its socket, no cotter in it, as far as made out', 0.01, 0.05),
+    {
+      ...mark(
+        'hardware',
+        'hardware: eye, ball half out of its socket, no cotter in it, as far as made out',
+        0.01,
+        0.05,
+      ),
+      form: 'outline',
+    },
   ],
   conditions: ['cotter-missing', 'loose'],
   mechanical: { drops: { what: 'the string with its conductor', kilograms: 15 } },
@@ -58,12 +78,15 @@ const clampOpen: FaultKind = {
   name: 'suspension clamp with its keeper off',
   on: ['suspension-clamp'],
   signs: [
-    mark(
-      'keeper',
-      'keeper: standing up on one U-bolt, the other bare, conductor out of the groove, as made out',
-      0.012,
-      0.08,
-    ),
+    {
+      ...mark(
+        'keeper',
+        'keeper: standing up on one U-bolt, the other bare, conductor out of the groove, as made out',
+        0.012,
+        0.08,
+      ),
+      form: 'outline',
+    },
   ],
   conditions: ['loose', 'slipping'],
   mechanical: { supports: 'lost' },
@@ -82,12 +105,16 @@ const shoeSlips: FaultKind = {
   name: 'conductor slipping in its dead-end shoe',
   on: ['deadend-shoe'],
   signs: [
-    mark(
-      'keeper',
-      'keeper: conductor bright for a finger behind the groove, its tail short, as far as made out',
-      0.01,
-      0.06,
-    ),
+    {
+      ...mark(
+        'keeper',
+        'keeper: conductor bright for a finger behind the groove, its tail short, as far as made out',
+        0.01,
+        0.06,
+      ),
+      form: 'piece',
+      place: [0.11, 0, -0.05],
+    },
   ],
   conditions: ['slipping', 'loose'],
   mechanical: { drops: { what: 'the end of the conductor', kilograms: 10 } },
@@ -102,7 +129,11 @@ const armCracked: FaultKind = {
   name: 'arm cracked through a bolt hole',
   on: ['crossarm'],
   signs: [
-    mark('arm', 'arm: grey wood across the pole, an open line along it through a bolt, one end lower', 0.03, 0.6),
+    {
+      ...mark('arm', 'arm: grey wood across the pole, an open line along it through a bolt, one end lower', 0.03, 1.2),
+      form: 'outline',
+      place: [-0.15, -0.75, -0.1],
+    },
   ],
   conditions: ['arm-cracked', 'broken', 'split-top'],
   mechanical: { drops: { what: 'half of the arm with what stands on it', kilograms: 25 } },
@@ -117,7 +148,13 @@ const armDecayed: FaultKind = {
   id: 'crossarm-end-decayed',
   name: 'decayed end of an arm',
   on: ['crossarm'],
-  signs: [mark('arm', 'arm: grey wood across the pole, plants on its end, the pin there leaning out', 0.04, 0.3)],
+  signs: [
+    {
+      ...mark('arm', 'arm: grey wood across the pole, plants on its end, the pin there leaning out', 0.04, 0.3),
+      form: 'mark',
+      place: [-0.15, -1.05, 0],
+    },
+  ],
   conditions: ['decayed', 'broken'],
   mechanical: { drops: { what: 'the end of the arm with its insulator', kilograms: 8 } },
   harm: 'Pin and insulator tear out of the soft end when the conductor is lifted or the pole is shaken.',
@@ -130,7 +167,13 @@ const braceLoose: FaultKind = {
   id: 'crossarm-brace-loose',
   name: 'brace hanging from one bolt',
   on: ['crossarm'],
-  signs: [mark('arm', 'arm: grey wood across the pole, one brace hanging free, the arm out of level', 0.03, 0.7)],
+  signs: [
+    {
+      ...mark('arm', 'arm: grey wood across the pole, one brace hanging free, the arm out of level', 0.03, 2.4),
+      form: 'outline',
+      place: [-0.15, 0, 0],
+    },
+  ],
   conditions: ['brace-loose', 'loose'],
   mechanical: { drops: { what: 'the brace', kilograms: 2 } },
   harm: 'The brace falls or swings, and the arm turns about its one bolt when somebody leans on it.',
@@ -165,7 +208,12 @@ const stirrupBurned: FaultKind = {
   id: 'stirrup-burned',
   name: 'stirrup burned under its clamp',
   on: ['stirrup'],
-  signs: [mark('loop', 'loop: copper bail under two grips, thin and dark at one side, as far as made out', 0.01, 0.04)],
+  signs: [
+    {
+      ...mark('loop', 'loop: copper bail under two grips, thin and dark at one side, as far as made out', 0.01, 0.04),
+      form: 'outline',
+    },
+  ],
   conditions: ['burned', 'overheated'],
   mechanical: { drops: { what: 'the clamp with its lead', kilograms: 3 } },
   harm: 'The bail parts when the clamp is turned, and the lead comes down alive.',

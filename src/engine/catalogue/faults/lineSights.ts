@@ -40,7 +40,10 @@ export const lineSights: readonly FaultKind[] = [
     on: ['tie'],
     only: { form: ['hand'] },
     signs: [
-      mark('legs', 'legs: soft wire tight round the conductor each way, two long tails standing out', 0.008, 0.15),
+      {
+        ...mark('legs', 'legs: soft wire tight round the conductor each way, two long tails standing out', 0.008, 0.15),
+        form: 'piece',
+      },
     ],
     conditions: ['long-tails', 'sound'],
     mistakenFor: ['tie-broken', 'loose'],
@@ -52,7 +55,15 @@ export const lineSights: readonly FaultKind[] = [
     name: 'patina on a stirrup',
     on: ['stirrup'],
     signs: [
-      mark('loop', 'loop: copper bail under two grips, green all over, full all round, as far as made out', 0.01, 0.1),
+      {
+        ...mark(
+          'loop',
+          'loop: copper bail under two grips, green all over, full all round, as far as made out',
+          0.01,
+          0.1,
+        ),
+        form: 'outline',
+      },
     ],
     conditions: ['patina', 'sound'],
     mistakenFor: ['burned', 'corroded'],
@@ -64,7 +75,15 @@ export const lineSights: readonly FaultKind[] = [
     name: 'patina on a connector',
     on: ['split-bolt'],
     signs: [
-      mark('bolt', 'bolt: bronze, green in its threads, nut run down on two wires, as far as made out', 0.008, 0.05),
+      {
+        ...mark(
+          'bolt',
+          'bolt: bronze, green in its threads, nut run down on two wires, as far as made out',
+          0.008,
+          0.05,
+        ),
+        form: 'outline',
+      },
     ],
     conditions: ['patina', 'sound'],
     mistakenFor: ['corroded', 'overheated'],
@@ -115,7 +134,7 @@ export const lineSights: readonly FaultKind[] = [
     id: 'rust-on-rod',
     name: 'rust bloom on an anchor rod',
     on: ['anchor'],
-    signs: [mark('rod', 'rod: eye brown, a hand above the grass, soil lying close', 0.02, 0.1)],
+    signs: [{ ...mark('rod', 'rod: eye brown, a hand above the grass, soil lying close', 0.02, 0.1), form: 'outline' }],
     conditions: ['rust-bloom', 'sound'],
     mistakenFor: ['rusted', 'anchor-pulled'],
     tellApart: 'The rod is full at the soil line and has not moved.',

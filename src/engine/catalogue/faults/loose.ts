@@ -9,7 +9,12 @@ const hand: FaultKind = {
   name: 'hand tie that has come unwound',
   on: ['tie'],
   only: { form: ['hand'] },
-  signs: [mark('legs', 'legs: soft wire standing out from the groove, the conductor bright beside it', 0.008, 0.2)],
+  signs: [
+    {
+      ...mark('legs', 'legs: soft wire standing out from the groove, the conductor bright beside it', 0.008, 0.2),
+      form: 'piece',
+    },
+  ],
   conditions: ['tie-broken', 'loose', 'rusted'],
   mechanical: { supports: 'lost' },
   severity: 'fatal',
@@ -45,7 +50,13 @@ const arresterLead: FaultKind = {
   id: 'arrester-lead-parted',
   name: 'line lead of the arrester parted',
   on: ['arrester'],
-  signs: [mark('housing', 'housing: sheds wet, rims whole, a length of lead hanging beside its cap', 0.012, 0.6)],
+  signs: [
+    {
+      ...mark('housing', 'housing: sheds wet, rims whole, a length of lead hanging beside its cap', 0.012, 0.6),
+      form: 'outline',
+      place: [0, 0.08, -0.25],
+    },
+  ],
   conditions: ['lead-off'],
   opens: ['blocks'],
   mechanical: { hangs: { from: 'line', metres: 0.6 } },

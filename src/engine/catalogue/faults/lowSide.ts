@@ -74,7 +74,13 @@ const cordBetween: FaultKind = {
   id: 'cord-from-neighbour',
   name: 'cord from the house next door',
   on: ['house'],
-  signs: [mark('wall', 'wall: boards down to the grass, an orange cord out to the next house', 0.02, 8)],
+  signs: [
+    {
+      ...mark('wall', 'wall: boards down to the grass, an orange cord out to the next house', 0.02, 8),
+      form: 'piece',
+      place: [-3.4, -3.15, 0.5],
+    },
+  ],
   conditions: ['foreign-source', 'feeding-panel'],
   leaks: elsewhere('cord', 'bus1'),
   values: ohms(0.4, 0.4, 'The cord from its socket'),
@@ -92,12 +98,16 @@ const bracketLive: FaultKind = {
   name: 'streetlight bracket alive',
   on: ['streetlight'],
   signs: [
-    mark(
-      'bracket',
-      'bracket: steel arm bolted to the pole, its wire going in bare, a strap hanging at the foot',
-      0.012,
-      0.1,
-    ),
+    {
+      ...mark(
+        'bracket',
+        'bracket: steel arm bolted to the pole, its wire going in bare, a strap hanging at the foot',
+        0.012,
+        0.1,
+      ),
+      form: 'piece',
+      place: [0.045, -0.12, -0.15],
+    },
     measured('voltage from the bracket to the pole ground'),
   ],
   conditions: ['bracket-live', 'bond-missing'],
@@ -185,7 +195,15 @@ const connectorBurned: FaultKind = {
   name: 'connector burned open',
   on: ['split-bolt'],
   signs: [
-    mark('bolt', 'bolt: bronze, black and pitted, one wire short of it by a finger, as far as made out', 0.01, 0.05),
+    {
+      ...mark(
+        'bolt',
+        'bolt: bronze, black and pitted, one wire short of it by a finger, as far as made out',
+        0.01,
+        0.05,
+      ),
+      form: 'outline',
+    },
   ],
   conditions: ['burned', 'overheated', 'loose'],
   opens: ['bolt'],

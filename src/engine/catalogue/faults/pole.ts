@@ -92,6 +92,7 @@ const tieBroken: FaultKind = {
     {
       id: 'leg-gone',
       sense: 'see',
+      form: 'piece',
       feature: 'legs',
       words: 'legs: formed wire laid along the conductor one way, the other way bare',
       size: 0.006,

@@ -74,7 +74,12 @@ const anchorPulled: FaultKind = {
   id: 'anchor-pulled',
   name: 'anchor pulled out of the soil',
   on: ['anchor'],
-  signs: [mark('rod', 'rod: an arm of it bare above the grass, soil open and heaped round it', 0.05, 0.5)],
+  signs: [
+    {
+      ...mark('rod', 'rod: an arm of it bare above the grass, soil open and heaped round it', 0.05, 0.5),
+      form: 'outline',
+    },
+  ],
   conditions: ['anchor-pulled', 'loose'],
   mechanical: { guy: 'lost' },
   harm: 'The guy holds nothing, and the pull of the conductors bends the pole alone.',
@@ -89,7 +94,12 @@ const insulatorGone: FaultKind = {
   id: 'guy-insulator-missing',
   name: 'guy without its insulator',
   on: ['guy'],
-  signs: [mark('strand', 'strand: grey, taut, one piece all the way, guard at the foot upright', 0.03, 0.3)],
+  signs: [
+    {
+      ...mark('strand', 'strand: grey, taut, one piece all the way, guard at the foot upright', 0.03, 0.3),
+      form: 'piece',
+    },
+  ],
   conditions: ['insulator-missing'],
   leaks: [leak('strand', 'top', 'low')],
   values: ohms(0.05, 0.05, 'Strand where the insulator should be'),
@@ -108,12 +118,15 @@ const insulatorBridged: FaultKind = {
   name: 'strain insulator bridged by wire',
   on: ['strain-insulator'],
   signs: [
-    mark(
-      'body',
-      'body: brown ball between two eyes of the strand, a wire looped past it, as far as made out',
-      0.012,
-      0.3,
-    ),
+    {
+      ...mark(
+        'body',
+        'body: brown ball between two eyes of the strand, a wire looped past it, as far as made out',
+        0.012,
+        0.3,
+      ),
+      form: 'outline',
+    },
   ],
   conditions: ['insulator-missing'],
   leaks: [leak('bridge', 'upper', 'lower')],

@@ -22,7 +22,15 @@ const chipped: FaultKind = {
   name: 'pin insulator with a piece of its skirts gone',
   on: ['pin-insulator'],
   signs: [
-    mark('skirts', 'skirts: brown glaze, wet, a pale rough place as wide as a hand where two rims end', 0.03, 0.1),
+    {
+      ...mark(
+        'skirts',
+        'skirts: brown glaze, wet, a pale rough place as wide as a hand where two rims end',
+        0.03,
+        0.18,
+      ),
+      form: 'outline',
+    },
     fizz,
   ],
   conditions: ['chipped', 'cracked'],
@@ -99,7 +107,10 @@ const bellBroken: FaultKind = {
   on: ['suspension-insulator', 'suspension-string'],
   only: { material: ['porcelain', 'glass'] },
   signs: [
-    mark('body', 'string: in line, wet, one only a stub between its neighbours, as far as made out', 0.03, 0.15),
+    {
+      ...mark('body', 'string: in line, wet, one only a stub between its neighbours, as far as made out', 0.03, 0.15),
+      form: 'outline',
+    },
     fizz,
   ],
   conditions: ['broken', 'chipped', 'cracked'],
@@ -164,12 +175,15 @@ const rackSpool: FaultKind = {
   name: 'broken spool in a secondary rack',
   on: ['secondary-rack'],
   signs: [
-    mark(
-      'spools',
-      'spools: two of white porcelain on one rod, a wire on bare steel above, as far as made out',
-      0.02,
-      0.08,
-    ),
+    {
+      ...mark(
+        'spools',
+        'spools: two of white porcelain on one rod, a wire on bare steel above, as far as made out',
+        0.02,
+        0.08,
+      ),
+      form: 'outline',
+    },
   ],
   conditions: ['broken', 'cracked'],
   leaks: [leak('rod', 'x1', 'rack')],

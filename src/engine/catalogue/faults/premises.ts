@@ -11,6 +11,7 @@ const backfeed: FaultKind = {
     {
       id: 'cable',
       sense: 'see',
+      form: 'outline',
       feature: 'cable',
       words: 'cable: thick, from the outbuilding to the panel, its end let into a breaker there',
       size: 0.002,

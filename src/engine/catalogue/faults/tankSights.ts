@@ -80,7 +80,9 @@ export const tankSights: readonly FaultKind[] = [
     id: 'lamp-lit-by-day',
     name: 'streetlight burning by day',
     on: ['streetlight'],
-    signs: [mark('lamp', 'lamp: glass bowl at the end of the arm, lit, eye on its top', 0.06, 0.3)],
+    signs: [
+      { ...mark('lamp', 'lamp: glass bowl at the end of the arm, lit, eye on its top', 0.06, 0.3), form: 'outline' },
+    ],
     conditions: ['lit', 'sound'],
     mistakenFor: ['other-circuit', 'bracket-live'],
     sets: { lamp: 'on' },

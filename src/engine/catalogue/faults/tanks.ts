@@ -30,7 +30,12 @@ const bulged: FaultKind = {
   id: 'transformer-failed-bulged',
   name: 'failed transformer, its tank bulged',
   on: ['transformer'],
-  signs: [mark('tank', 'tank: grey paint, sides round where they were straight, lid lifted at one place', 0.04, 0.5)],
+  signs: [
+    {
+      ...mark('tank', 'tank: grey paint, sides round where they were straight, lid lifted at one place', 0.04, 0.5),
+      form: 'outline',
+    },
+  ],
   conditions: ['bulged', 'failed'],
   leaks: [leak('inside', 'h1', 'tank')],
   values: ohms(2, 0.5, 'What the windings have become'),
@@ -76,12 +81,16 @@ const wrongTap: FaultKind = {
   name: 'dual-voltage switch set to the other voltage',
   on: ['transformer'],
   signs: [
-    mark(
-      'plate',
-      'plate: volts and size stamped on it, pointer of the switch at half the volts of the line',
-      0.008,
-      0.04,
-    ),
+    {
+      ...mark(
+        'plate',
+        'plate: volts and size stamped on it, pointer of the switch at half the volts of the line',
+        0.008,
+        0.04,
+      ),
+      form: 'piece',
+      place: [0, -0.24, -0.155],
+    },
     measured('twice the usual volts on both legs, even to each other'),
   ],
   conditions: ['wrong-tap'],
@@ -100,7 +109,11 @@ const tiedAcross: FaultKind = {
   name: 'second transformer on the same secondary',
   on: ['transformer'],
   signs: [
-    mark('secondary', 'low side: three small bushings, a lead on each, one on to the next pole', 0.012, 0.4),
+    {
+      ...mark('secondary', 'low side: three small bushings, a lead on each, one on to the next pole', 0.012, 0.4),
+      form: 'outline',
+      place: [0.1, -0.27, 0.36],
+    },
     measured('voltage on the low side with its cutout open'),
   ],
   conditions: ['second-source', 'backfed'],
@@ -119,7 +132,12 @@ const canBulged: FaultKind = {
   id: 'capacitor-bulged',
   name: 'bulged capacitor',
   on: ['capacitor'],
-  signs: [mark('can', 'can: grey steel box, sides round like a pillow, a wet run at a seam', 0.04, 0.4)],
+  signs: [
+    {
+      ...mark('can', 'can: grey steel box, sides round like a pillow, a wet run at a seam', 0.04, 0.4),
+      form: 'outline',
+    },
+  ],
   conditions: ['bulged', 'failed'],
   sets: { position: 'open', charge: 'none' },
   leaks: [leak('inside', 'can', 'case')],
