@@ -18,6 +18,8 @@ export interface SignKind {
    * changed, so that it shows round a corner and the part cannot hide it; or a piece that stands by itself, from all round.
    */
   readonly form?: 'mark' | 'outline' | 'piece';
+  /** A seam or a run: along the part, and no wider than its size. */
+  readonly strip?: true;
   /** Where it lies, relative to the part's `at` in its own frame; absent: at its feature. */
   readonly place?: Vec3;
   /** A dark line (crack, wire) follows the line rule, a patch the patch rule. */

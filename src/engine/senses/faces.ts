@@ -40,6 +40,7 @@ export interface Lie {
   readonly size: number;
   readonly extent: number;
   readonly form?: SignKind['form'];
+  readonly strip?: SignKind['strip'];
   readonly place?: Vec3;
 }
 
@@ -91,12 +92,14 @@ const stretchAt = (at: number, whole: number, extent: number): Stretch => {
   return { middle: Math.min(whole - long / 2, Math.max(long / 2, at)), long };
 };
 
-const widthOf = (size: number, extent: number, most: number): number => Math.min(most, Math.max(size, 0.35 * extent));
+/** How wide a mark is where its part lets it: a strip is as wide as its sign, anything else grows with its length. */
+const widthOf = ({ size, extent, strip }: Lie): number => (strip ? size : Math.max(size, 0.35 * extent));
 
 type Round = Extract<Solid, { readonly shape: 'cylinder' }>;
 type Box = Extract<Solid, { readonly shape: 'box' }>;
 
-const onRound = (solid: Round, place: Vec3, out: Vec3, size: number, extent: number): Face => {
+const onRound = (solid: Round, place: Vec3, out: Vec3, lie: Lie): Face => {
+  const { extent } = lie;
   const { unit, height, radiusAt } = axisOf(solid);
   const along = dot(out, unit);
   if (Math.abs(along) > ALONG) {
@@ -116,7 +119,7 @@ const onRound = (solid: Round, place: Vec3, out: Vec3, size: number, extent: num
   const normal = normalise(sub(out, scale(unit, along)));
   const aside = cross(unit, normal);
   const radius = radiusAt(middle);
-  const wide = widthOf(size, extent, 1.2 * radius);
+  const wide = Math.min(1.2 * radius, widthOf(lie));
   const spots = LONG.flatMap((l) =>
     WIDE.map((w): Spot => {
       const angle = (w * wide) / radius;
@@ -135,7 +138,7 @@ const axes: readonly Vec3[] = [
   [0, 0, 1],
 ];
 
-const onBox = ({ centre, half }: Box, place: Vec3, out: Vec3, size: number, extent: number): Face => {
+const onBox = ({ centre, half }: Box, place: Vec3, out: Vec3, lie: Lie): Face => {
   const weigh = (i: number): number => Math.abs(out[i as 0]);
   const up = [0, 1, 2].reduce((best, i) => (weigh(i) > weigh(best) ? i : best)) as 0 | 1 | 2;
   const [p, q] = ([0, 1, 2] as const).filter((i) => i !== up) as [0 | 1 | 2, 0 | 1 | 2];
@@ -143,8 +146,8 @@ const onBox = ({ centre, half }: Box, place: Vec3, out: Vec3, size: number, exte
   const normal = scale(axes[up] as Vec3, out[up] < 0 ? -1 : 1);
   const lay = (axis: 0 | 1 | 2, of: number): Stretch =>
     stretchAt(place[axis] - centre[axis] + half[axis], 2 * half[axis], of);
-  const wide = widthOf(size, extent, 2 * WHOLE * half[side]);
-  const [length_, width] = [lay(run, extent), lay(side, wide)];
+  const wide = Math.min(2 * WHOLE * half[side], widthOf(lie));
+  const [length_, width] = [lay(run, lie.extent), lay(side, wide)];
   const at = (l: number, w: number): Vec3 => {
     const foot = scale(normal, half[up]);
     const x = length_.middle + l * length_.long - half[run];
@@ -247,7 +250,7 @@ export const middlesOf = (faces: readonly Face[]): readonly Face[] =>
 
 /** The faces of a sign, or of a feature, in the axes of the scene. */
 export const facesOf = (part: Part, lie: Lie): readonly Face[] => {
-  const { feature, size, extent } = lie;
+  const { feature, extent } = lie;
   const place = lie.place === undefined ? placeOfFeature(part, feature) : placeOn(part, lie.place);
   const solids = componentKind(part.kind).solids(part);
   const own = turned(sub(place, part.at), -part.azimuth);
@@ -260,8 +263,7 @@ export const facesOf = (part: Part, lie: Lie): readonly Face[] => {
   const { solid } = nearest;
   const out = (p: Vec3): Vec3 => add(part.at, turned(p, part.azimuth));
   return laidOn(solid, own, lie, part.azimuth).map(([at, way]) => {
-    const laid =
-      solid.shape === 'cylinder' ? onRound(solid, at, way, size, extent) : onBox(solid, at, way, size, extent);
+    const laid = solid.shape === 'cylinder' ? onRound(solid, at, way, lie) : onBox(solid, at, way, lie);
     const facing = (n: Vec3 | null): Vec3 | null => n && turned(n, part.azimuth);
     return face(
       laid.spots.map(({ sheds, ...spot }) => ({

@@ -30,6 +30,7 @@ export const lieOf = (part: Part, fault: LaidFault, kind: SignKind): Lie => ({
   size: kind.size ?? 0.01,
   extent: kind.extent ?? 0.1,
   ...(kind.form === undefined ? {} : { form: kind.form }),
+  ...(kind.strip ? { strip: true } : {}),
   ...(kind.place === undefined ? {} : { place: kind.place }),
 });
 

@@ -19,9 +19,6 @@ type MarkOf = (part: Part, fault: LaidFault, around: Around) => Mark;
 /** Height under the roof where the lowest bolt of a pole-top pin sits. */
 const PIN_FOOT = 0.46;
 
-/** Share of a narrow mark's width that its fading edges leave. */
-const FADES = 0.72;
-
 /** Beyond this a crack would be drawn as a blot. */
 const WIDEST_CRACK = 0.005;
 
@@ -103,7 +100,7 @@ const usual = (part: Part, fault: LaidFault, data: PartData, origin: Point): rea
         middle: [at[0] - origin[0], at[1] - origin[1], at[2] - origin[2] + APART * i],
         out: out ?? [0, 0, 1],
         length: long,
-        width: shown.narrow ? FADES * size : widthOf(kind, size, long, wide),
+        width: widthOf(kind, size, long, wide),
         ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
         seed: seedOf(fault.id) + i + 7 * round,
       }),

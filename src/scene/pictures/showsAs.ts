@@ -14,8 +14,6 @@ export interface Shown {
   readonly mark?: MarkKind;
   /** How many such marks, spread along the surface. */
   readonly count?: number;
-  /** No wider than its sign: a seam or a run, not a patch. */
-  readonly narrow?: true;
   /** Another make in which it is built. */
   readonly variant?: string;
   /** The part is not drawn. */
@@ -34,9 +32,8 @@ const byFault: Readonly<Record<string, Shown>> = {
   'fuse-tube-hung': { states: ['hung-up'] },
   'guy-broken': { states: ['broken'] },
   'limb-on-line': { adds: 'limb' },
-  'tank-faded': { mark: 'stain', narrow: true },
-  'tank-rain-run': { mark: 'stain', narrow: true },
-  'tank-weld-seam': { mark: 'stain', narrow: true },
+  'tank-rain-run': { mark: 'stain' },
+  'tank-weld-seam': { mark: 'stain' },
   'service-neutral-open': { states: ['messenger-off'] },
   'crossarm-end-decayed': { mark: 'decay' },
   // What its state shows already: the pointer of a dial, handles without their slide, a ball that is there.

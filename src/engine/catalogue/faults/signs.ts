@@ -17,6 +17,12 @@ export const mark = (feature: string, words: string, size: number, extent = 8 * 
   source: 'estimate',
 });
 
+/** A seam or a run, as wide as it must be resolved. */
+export const strip = (feature: string, words: string, size: number, extent: number): SignKind => ({
+  ...mark(feature, words, size, extent),
+  strip: true,
+});
+
 /** A dark line as fine as a hair. */
 export const hairline = (feature: string, words: string, extent: number): SignKind => ({
   ...mark(feature, words, 0.0005, extent),

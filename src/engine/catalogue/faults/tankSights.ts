@@ -1,7 +1,7 @@
 /** On tanks, meters and services: what only looks or sounds bad. Each says what it is wrongly called, and how to tell. */
 import type { FaultKind } from '../types.ts';
 import { benign } from './none.ts';
-import { mark } from './signs.ts';
+import { mark, strip } from './signs.ts';
 
 export const tankSights: readonly FaultKind[] = [
   {
@@ -10,7 +10,7 @@ export const tankSights: readonly FaultKind[] = [
     name: 'weld seam of a tank',
     on: ['transformer'],
     signs: [
-      mark(
+      strip(
         'tank',
         'tank: grey paint, a raised seam from lid to bottom, sides straight, dry, lid band in place',
         0.03,
@@ -38,7 +38,7 @@ export const tankSights: readonly FaultKind[] = [
     id: 'tank-rain-run',
     name: 'rain run on a tank',
     on: ['transformer'],
-    signs: [mark('tank', 'tank: grey paint, a wet run from the lid that ends halfway, seams dry above it', 0.04, 0.4)],
+    signs: [strip('tank', 'tank: grey paint, a wet run from the lid that ends halfway, seams dry above it', 0.04, 0.4)],
     conditions: ['water-stain', 'sound'],
     mistakenFor: ['leaking'],
     tellApart: 'It dries with the rest and leaves no dust; oil stays dark and drips at the bottom.',
