@@ -3,20 +3,21 @@ import type { SceneHandle, SceneView } from '../drill/sceneTypes.ts';
 import type { Snapshot } from '../drill/types.ts';
 import { distance, type Vec3 } from '../engine/math/vec3.ts';
 import type { Aid } from '../engine/senses/types.ts';
-import { findPart, standById } from '../engine/world/edit.ts';
+import { fallsIn } from './layer/falling.ts';
 import { type Hands, listenToKeys } from './layer/hands.ts';
 import type { Spot } from './layer/hull.ts';
 import { type Layer, layerOn } from './layer/layerOn.ts';
 import { nameOf, pointedAt } from './layer/pointing.ts';
 import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
 import { Aim, tremor } from './look/aim.ts';
+import { arrivalAt } from './look/arrival.ts';
 import { nearestAlong } from './look/nearest.ts';
 import { photographOf } from './look/photograph.ts';
 import { watchPixels } from './look/screen.ts';
 import { paceOf } from './look/sharpness.ts';
 import { type Air, airOf } from './look/sky.ts';
 import { stormOf } from './look/storm.ts';
-import { anglesTo, arriving, directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
+import { directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
 import { eyeOn, NEAR, WALK, type Walk } from './look/walk.ts';
 import { LIT_BELOW } from './place/passing.ts';
 import type { Stage } from './stage.ts';
@@ -32,10 +33,6 @@ const SLICE = 14;
 
 /** Milliseconds between pictures while only the mist moves. */
 const DRIFT = 80;
-
-/** Magnification from which a view counts as through a glass; metres below a pole's top where its gear hangs. */
-const GLASSY = 2;
-const BELOW_TOP = 1.9;
 
 export class Attention {
   private snapshot: Snapshot;
@@ -137,21 +134,9 @@ export class Attention {
     this.change();
   }
 
-  /** The view on arrival: the pole that one came to, from its top down; at a customer's, the wall with the meter. */
   private arrival(): Look {
-    const { world } = this.snapshot;
-    const near = standById(world, this.snapshot.stand)?.near;
-    const job = world.parts.find(({ id, pole }) => pole !== null && world.given.job.restores.includes(id))?.pole;
-    const eye = this.stage.eye();
-    const meter = findPart(world, `${near}.meter`);
-    if (meter !== null) return { ...anglesTo(eye, meter.at), zoom: zooms[this.aid].far };
-    const pole = findPart(world, `${near}.pole`) ?? findPart(world, `${job}.pole`);
-    const foot: Vec3 = pole?.at ?? [0, 0, 0];
-    const top: Vec3 = [foot[0], foot[1], foot[2] + (pole?.values.heightM ?? 8) + 0.4];
-    const zoom = zooms[this.aid].far;
-    // Glass and lamp go first to what hangs below the top: field and beam would hold nothing but wood at mid-height.
-    if (zoom > GLASSY || this.aid === 'lamp') return { ...anglesTo(eye, [top[0], top[1], top[2] - BELOW_TOP]), zoom };
-    return { ...arriving(eye, foot, top, fieldOf(this.aspect, 1)), zoom };
+    const { world, stand } = this.snapshot;
+    return arrivalAt(world, stand, this.stage.eye(), this.aid, this.aspect);
   }
 
   private hover(id: string | null): void {
@@ -181,6 +166,7 @@ export class Attention {
       const { look } = this.aim;
       const perPixel = fieldOf(this.aspect, look.zoom) / this.window.height;
       this.byMiddle = false;
+      this.turned = true;
       this.pointer = null;
       this.before = null;
       this.aim.to({ ...look, yaw: look.yaw + dx * perPixel, pitch: look.pitch + dy * perPixel }, 0);
@@ -192,6 +178,7 @@ export class Attention {
       const { goal } = this.aim;
       const share = 1 / Math.max(1, goal.zoom * 0.6);
       this.byMiddle = true;
+      this.turned = true;
       this.pointer = null;
       this.go({ ...goal, yaw: goal.yaw + yaw * share, pitch: goal.pitch + pitch * share }, times.turn);
     },
@@ -240,15 +227,7 @@ export class Attention {
       label: hovered === null ? null : nameOf(snapshot.world, hovered),
       labelAt: pointer ?? { x: width / 2, y: height / 2 + 84 },
       ring: this.byMiddle,
-      falls: {
-        rain: this.air.rain,
-        snow: this.air.snow,
-        windMs: this.air.windMs,
-        light: Math.min(1, 0.25 + 0.25 * Math.log10(1 + site.skyLux) + (aid === 'lamp' ? 0.35 : 0)),
-        yaw: look.yaw,
-        pitch: look.pitch,
-        field: fieldOf(this.aspect, look.zoom),
-      },
+      falls: fallsIn(this.air, site.skyLux, aid, look, this.aspect),
       seconds: this.fell,
     });
     this.fell = 0;
@@ -327,6 +306,7 @@ export class Attention {
     stage.follow(next.world, next.stand, view.brightness);
     if (moved) {
       this.stand = next.stand;
+      this.turned = false;
       const to = stage.eye();
       const shown = !first && !this.calm && distance(from, to) < NEAR;
       this.before = null;
@@ -353,6 +333,7 @@ export class Attention {
     const look = lookAtIt(this.stage, this.snapshot.world, id, this.aspect, zoom);
     if (look === null) return;
     this.before ??= aim.goal;
+    this.turned = true;
     this.go(look, times.look);
   }
 

@@ -161,6 +161,18 @@ describe('the mounted picture', () => {
     expect(scene.yaw()).toBeCloseTo(before, 6);
   });
 
+  it('goes on looking where one looked when another aid is taken', async () => {
+    await goTo('p2.field');
+    await goTo('p2.road');
+    scene.turn(0.5, 0);
+    await settled();
+    const yaw = scene.yaw();
+    aid = 'glass';
+    scene.update(view.snapshot());
+    await settled();
+    expect(scene.yaw()).toBeCloseTo(yaw, 6);
+  });
+
   it('sleeps when nothing changes', async () => {
     await goTo('p2.road');
     await wait(700);

@@ -3,6 +3,9 @@
  * the near one is sparse, fast and large. A still of them stands where motion is reduced.
  */
 import type * as Phaser from 'phaser';
+import type { Aid } from '../../engine/senses/types.ts';
+import type { Air } from '../look/sky.ts';
+import { fieldOf, type Look } from '../look/view.ts';
 import { stream } from '../materials/noise.ts';
 
 export interface Falls {
@@ -18,6 +21,17 @@ export interface Falls {
   /** Radians of the picture's height. */
   readonly field: number;
 }
+
+/** What falls as seen on a look through an aid, under a sky of so many lux. */
+export const fallsIn = (air: Air, skyLux: number, aid: Aid, look: Look, aspect: number): Falls => ({
+  rain: air.rain,
+  snow: air.snow,
+  windMs: air.windMs,
+  light: Math.min(1, 0.25 + 0.25 * Math.log10(1 + skyLux) + (aid === 'lamp' ? 0.35 : 0)),
+  yaw: look.yaw,
+  pitch: look.pitch,
+  field: fieldOf(aspect, look.zoom),
+});
 
 /** Depths: count of drops, length in pixels, width, opacity, pixels a second. */
 const rainSheets = [
