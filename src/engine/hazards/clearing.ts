@@ -3,7 +3,9 @@
  * first, until what is left is under a limit; the time of the last one counts. Without such a device the longest time
  * asked about counts. Left out: what a device has warmed up before another opened, and reclosing.
  */
+import { keyWith } from '../circuit/circuitKey.ts';
 import { branchesOf } from '../circuit/elementsOf.ts';
+import { Memo } from '../circuit/memo.ts';
 import { operatingTime } from '../circuit/operatingTime.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import type { Amperes, Ohms, Seconds } from '../units/quantities.ts';
@@ -24,8 +26,18 @@ interface Operating {
   readonly seconds: Seconds;
 }
 
+const asked = ({ flashed }: SolvedState, { from, to, ohms }: Bridged, ...limits: readonly number[]): string =>
+  `clears ${flashed} ${from} ${to} ${ohms} ${limits.join(' ')}`;
+
+// All that is read here is what the circuit reads: parts as they stand, jumpers, soil.
+const firsts = new Memo<Operating | null>(4000);
+const times = new Memo<Seconds>(4000);
+
 /** The device that would operate first, or null when none does within the limit. */
-function first(state: SolvedState, world: World, bridge: Bridged, within: Seconds): Operating | null {
+const first = (state: SolvedState, world: World, bridge: Bridged, within: Seconds): Operating | null =>
+  firsts.get(keyWith(world, asked(state, bridge, within)), () => findFirst(state, world, bridge, within));
+
+function findFirst(state: SolvedState, world: World, bridge: Bridged, within: Seconds): Operating | null {
   const solution = solveCircuit(world, { ...(state.flashed ? { credible: true } : {}), bridges: [bridge] });
   let fastest: Operating | null = null;
   for (const part of world.parts) {
@@ -46,7 +58,10 @@ const opened = (world: World, device: Operating): World => ({
 });
 
 /** Seconds until the current through the bridge is under `under`, at most `within`. */
-export function clearingTime(state: SolvedState, bridge: Bridged, under: Amperes, within: Seconds): Seconds {
+export const clearingTime = (state: SolvedState, bridge: Bridged, under: Amperes, within: Seconds): Seconds =>
+  times.get(keyWith(state.world, asked(state, bridge, under, within)), () => step(state, bridge, under, within));
+
+function step(state: SolvedState, bridge: Bridged, under: Amperes, within: Seconds): Seconds {
   let { world } = state;
   for (;;) {
     const device = first(state, world, bridge, within);
