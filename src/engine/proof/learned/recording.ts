@@ -14,6 +14,9 @@ type Holder = Readonly<Record<string, unknown>>;
 
 const isObject = (value: unknown): value is Holder => typeof value === 'object' && value !== null;
 
+/** Small things that seldom change: handed out bare, read as one. */
+const entire: ReadonlySet<string> = new Set(['at', 'end', 'nets', 'values', 'words', 'state']);
+
 /** A proxy's handler: what is behind it, and where that stands. */
 class Seat implements ProxyHandler<object> {
   readonly run: Run;
@@ -36,8 +39,12 @@ class Seat implements ProxyHandler<object> {
     const isOwn = Object.hasOwn(raw, key);
     if (!isOwn && (key === 'toJSON' || key in raw)) return Reflect.get(raw, key, self);
     const child = place.child(key);
-    run.read(child, slot);
     const value = isOwn ? (raw as Holder)[key] : undefined;
+    if (isObject(value) && entire.has(key)) {
+      run.read(child.child('', 'whole'), slot);
+      return value;
+    }
+    run.read(child, slot);
     return isObject(value) ? run.proxy(child, slot, value) : value;
   }
 
@@ -296,7 +303,7 @@ export class Run {
     const seat = seats.get(now);
     if (seat?.run === this && seat.place === place && seat.slot === slot) return;
     // Handed out bare and given back: as it was, and read as one.
-    if (now === was && this.hasRead(place.group.number, slot)) return;
+    if (now === was && (this.hasRead(place.group.number, slot) || this.hasRead(place.child('', 'whole'), slot))) return;
     if (seat === undefined && isObject(was) && Array.isArray(now) === Array.isArray(was)) {
       if (Array.isArray(now)) {
         const [first, ...added] = now as readonly unknown[];
