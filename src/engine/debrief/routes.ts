@@ -27,7 +27,9 @@ export const parWords = ({ end, minutes, customerMinutes, atLeast }: ProvenRoute
       : `It is the shortest that was found; none can be under ${atLeast} min.`
   }`;
 
-export const oneSafeWay = 'It is one safe way, not the only one.';
+/** A search knows the scene and goes the shortest way; nobody who stands there may. */
+export const oneSafeWay =
+  'It is one safe way, not the only one, and no model: it looks at no more than it must, and a crew surveys the whole scene first.';
 
 export interface RouteRow {
   readonly minute: number;
