@@ -17,7 +17,7 @@ import type { World } from '../world/types.ts';
 import { caution } from './caution.ts';
 import { clockAt } from './clock.ts';
 import { best, hazardWords, whereWords, worstOfEach } from './hazardCards.ts';
-import { oneSafeWay, type ProvenRoute, parWords, routeRows, safeSteps } from './routes.ts';
+import { leftWords, oneSafeWay, type ProvenRoute, parWords, routeRows, safeSteps } from './routes.ts';
 import { capital, nameOf, sentence } from './words.ts';
 
 /** Something that is wrong, and what there is to say about it. */
@@ -135,7 +135,7 @@ function discussionOf(scenario: Scenario, laid: readonly Laid[], fine: readonly 
   return [
     ...(scenario.instructor ?? []),
     ...new Set([...asked, ...unsure]),
-    ...differs.map((words) => `Practice differs. ${sentence(words)}`),
+    ...differs.map((words) => `Limits and practice. ${sentence(words)}`),
   ];
 }
 
@@ -144,7 +144,7 @@ function routeOf(world: World, proven: ProvenRoute | null): InstructorSheet['rou
   const steps = proven && safeSteps(world, proven.acts);
   return (
     steps && {
-      words: `${parWords(proven)} ${oneSafeWay}`,
+      words: [parWords(proven), oneSafeWay, leftWords(steps)].join(' ').trimEnd(),
       rows: routeRows(steps).map(({ minute, words }) => `${clockAt(world, minute)} ${capital(words)}`),
     }
   );

@@ -4,8 +4,11 @@
  */
 import { act } from '../acts/act.ts';
 import type { Act, Step } from '../acts/types.ts';
+import { faultKind } from '../catalogue/faults.ts';
+import { laidIn } from '../score/known.ts';
 import type { World } from '../world/types.ts';
 import { actWords } from './timeline.ts';
+import { nameOf } from './words.ts';
 
 /** A route that a proof found, with its par. */
 export interface ProvenRoute {
@@ -48,6 +51,15 @@ export const safeSteps = (start: World, acts: readonly Act[]): readonly Step[] |
     before = after;
   }
   return steps;
+};
+
+/** What is wrong and still there when the route ends: it kept out of its way, or held it, which nobody should take for doing away with it. */
+export const leftWords = (steps: readonly Step[]): string => {
+  const end = steps.at(-1)?.after;
+  const left = end === undefined ? [] : laidIn(end).filter(({ fault }) => !faultKind(fault.kind).benign);
+  if (end === undefined || left.length === 0) return '';
+  const named = left.map(({ fault, on }) => `${faultKind(fault.kind).name} (${nameOf(end, on)})`);
+  return `Still there at its end: ${named.join('; ')}. It kept out of reach of that, or held it apart for so long; a crew controls each before it works.`;
 };
 
 /** Acts that are told together when they follow one another. */

@@ -1,7 +1,7 @@
 /** The trainee's way through the drill beside a proven safe one, with its par. The proven one is played when it is opened. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Replay } from '../../engine/acts/types.ts';
-import { oneSafeWay, parWords, type RouteRow, routeRows, safeSteps } from '../../engine/debrief/routes.ts';
+import { leftWords, oneSafeWay, parWords, type RouteRow, routeRows, safeSteps } from '../../engine/debrief/routes.ts';
 import type { Offered } from '../types.ts';
 import { capital, clockAt } from '../words.ts';
 
@@ -26,7 +26,7 @@ const Both = ({ replay, route }: { replay: Replay; route: Route }) => {
   const mine = useMemo(() => routeRows(replay.steps), [replay]);
   const proven = useMemo(() => {
     const steps = safeSteps(replay.start, route.acts);
-    return steps && routeRows(steps);
+    return steps && { rows: routeRows(steps), left: leftWords(steps) };
   }, [replay, route]);
   if (proven === null) {
     return <p>The proven route cannot be played from this start, so it is not shown.</p>;
@@ -34,11 +34,11 @@ const Both = ({ replay, route }: { replay: Replay; route: Route }) => {
   return (
     <>
       <p>
-        {parWords(route)} Yours took {minutesOf(replay)} min. {oneSafeWay}
+        {parWords(route)} Yours took {minutesOf(replay)} min. {oneSafeWay} {proven.left}
       </p>
       <div class="both">
         <Rows title="Your route" rows={mine} replay={replay} />
-        <Rows title="A proven safe route" rows={proven} replay={replay} />
+        <Rows title="A proven safe route" rows={proven.rows} replay={replay} />
       </div>
     </>
   );

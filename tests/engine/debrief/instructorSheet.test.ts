@@ -1,6 +1,8 @@
 /** The instructor's sheet names every cause and look-alike laid, where it is really made out, and the notes, which no trainee meets. */
 import { describe, expect, it } from 'vitest';
+import type { Act } from '../../../src/engine/acts/types.ts';
 import { instructorSheet } from '../../../src/engine/debrief/instructorSheet.ts';
+import { leftWords, safeSteps } from '../../../src/engine/debrief/routes.ts';
 import { sheetText } from '../../../src/engine/debrief/sheetText.ts';
 import { canonicalJson } from '../../../src/engine/math/hash.ts';
 import { parse } from '../../../src/engine/scenario/parse.ts';
@@ -74,5 +76,26 @@ describe('notes for the instructor', () => {
     expect([noted.hash, bare.hash]).toEqual([hash, hash]);
     expect(canonicalJson(noted.world)).toBe(canonicalJson(world));
     expect(canonicalJson(noted.world)).not.toContain(note);
+  });
+});
+
+describe('a route that exposes nobody', () => {
+  const left = (acts: readonly Act[]): string => leftWords(safeSteps(world, acts) ?? []);
+
+  it('is told with all that is wrong still when it ends, look-alikes apart', () => {
+    const words = left([{ act: 'acknowledge' }, { act: 'park', at: 'clear' }]);
+    for (const { title, part } of sheet.causes)
+      expect(words.toLowerCase()).toContain(`${title} (${part})`.toLowerCase());
+    for (const { title } of sheet.lookAlikes) expect(words).not.toContain(title);
+  });
+
+  it('is told without what was never wrong', () => {
+    const none = read(
+      yaml
+        .replace(/^faults:\n(?: {2}.*\n)+/m, 'faults: []\n')
+        .replace(/^look-alikes:\n(?: {2}.*\n)+/m, 'look-alikes: []\n'),
+    );
+    const steps = safeSteps(none.world, [{ act: 'acknowledge' }]) ?? [];
+    expect([steps.length, leftWords(steps)]).toEqual([1, '']);
   });
 });
