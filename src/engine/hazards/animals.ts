@@ -1,8 +1,7 @@
 /**
  * A dog that nothing holds, at whoever has hands or eyes elsewhere: works, reaches, switches, strikes, or sets foot on the
- * pole on the ground where it runs. It bites, or it is between the legs of somebody who looks up (29 CFR 1910.269(a)(4), a job
- * briefing covers what is on site; common practice: knock, have it shut in). Who looks, listens and walks sees it coming
- * and is not counted. Left out: what it does to stick, rope and cones, who runs after it, that it may be at hand elsewhere
+ * pole on the ground where it runs. It bites, or it is between the legs of somebody who looks up (no rule names dogs; common
+ * practice: knock, have it shut in). Who looks, listens and walks sees it coming and is not counted. Left out: what it does to stick, rope and cones, who runs after it, that it may be at hand elsewhere
  * in the scene by then.
  */
 import { distance } from '../math/vec3.ts';

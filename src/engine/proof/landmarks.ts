@@ -146,8 +146,17 @@ function isOwed(means: Means, world: World, repair: Repair): boolean {
 }
 
 /** Asked for, tagged, tested, proved before and after, two clamps on and off. */
-const owedMinutes = (world: World): number =>
-  clampSetsOf(world).length === 0 ? 0 : 1 + 1 + 1 + 2 + 2 * perClamp + 2 * perClamp;
+const owedMinutes = (world: World): number => {
+  if (clampSetsOf(world).length === 0) return 0;
+  const proved = minutesOf(world, { act: 'check-tool', tool: '', check: 'self-test' });
+  return (
+    minutesOf(world, { act: 'clearance', step: 'request', device: '' }) +
+    minutesOf(world, { act: 'tag', part: '', on: true }) +
+    minutesOf(world, { act: 'test', point: '', tool: '', stick: null }) +
+    2 * proved +
+    4 * perClamp
+  );
+};
 
 /** Minutes of bringing in what is not, of devices without which something named stays out. */
 function devicesMinutes(world: World, mended: ReadonlySet<string>): number {
