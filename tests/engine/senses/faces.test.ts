@@ -31,6 +31,14 @@ describe('a mark', () => {
     expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(0.84 * 0.4, 9);
   });
 
+  it('that is a strip is as wide as its sign, where a patch grows with its length', () => {
+    const widths = [{ strip: true } as const, {}].map(
+      (more) => facesOf(pole, lieOn(pole, 'body', { side: 'field', ...more }))[0]?.wide ?? 0,
+    );
+    expect(widths[0]).toBeCloseTo(0.02, 9);
+    expect(widths[1]).toBeGreaterThan(0.1);
+  });
+
   it('on no side in particular lies on four', () => {
     const outs = facesOf(pole, lieOn(pole, 'body', {})).map(({ out }) => out);
     expect(outs).toHaveLength(4);
