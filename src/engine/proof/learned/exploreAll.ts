@@ -88,7 +88,7 @@ export function exploreAll(
       enter?.(from, minute, () => routeTo(state));
       transitions.offered(from, kinds, acts);
       for (const act of acts) {
-        if (leaves?.(transitions.acts[act] as Act) || !transitions.take(from, act, to, taken)) continue;
+        if (leaves?.(transitions.acts[act] as Act) || !transitions.takeOffered(from, act, to, taken)) continue;
         steps++;
         visit?.(from, act, to, taken);
         reach(states.add(to), minute + taken.minutes, state, act);

@@ -14,8 +14,13 @@ import { at, type MemberName, memberNames } from './members.ts';
 import { byMinute, isReduced, reduced, reducedMember, type Timing, timingOf } from './reduced.ts';
 import { copy, put, SIZE, type Tuple } from './tuples.ts';
 
-const isReducedAt = memberNames.map(isReduced);
-const isByMinuteAt = memberNames.map((name) => byMinute.has(name));
+/** Members that have a reduced form, what is known last: the others are of the minute that the clock then shows. */
+const reducible = memberNames
+  .map((name, slot) => ({ name, slot, isByMinute: byMinute.has(name) }))
+  .filter(({ name }) => isReduced(name) && name !== 'knowledge')
+  .reverse();
+
+const none = new Int32Array(0);
 
 /** What came of a step. */
 export interface Taken {
@@ -33,12 +38,15 @@ export class Transitions {
   asked = 0;
   private readonly learner: Learner;
   private readonly parts: EngineParts;
-  private readonly reductions: readonly Map<number, number>[];
+  /** By place in the tuple, clock and member: what it is reduced to, and one. */
+  private readonly reductions: readonly Int32Array[][];
   /** Members set back after each step to what they were at the start. */
   private readonly forgotten: readonly number[];
   private readonly notices: boolean;
   /** The last round of offers in which an act came up. */
   private readonly offeredIn: number[] = [];
+  /** The minutes of each act of the last round. */
+  private readonly minutesOf: number[] = [];
   private round = 0;
   private readonly passed: Tuple = new Int32Array(SIZE);
   private readonly pair: Tuple = new Int32Array(2 * SIZE);
@@ -49,7 +57,7 @@ export class Transitions {
     this.learner = new Learner(reduced(settle(world).world, this.timing));
     this.parts = new EngineParts(this.learner, judge);
     this.start = new Int32Array(SIZE);
-    this.reductions = memberNames.map(() => new Map());
+    this.reductions = memberNames.map(() => []);
     this.forgotten = forgets.map((name) => at[name]);
     this.notices = !forgets.includes('knowledge');
   }
@@ -87,34 +95,52 @@ export class Transitions {
       for (const act of this.parts.offering(tuple, name)) {
         if (this.offeredIn[act] === this.round) continue;
         this.offeredIn[act] = this.round;
-        if (this.parts.minutes(tuple, act) >= 0) into.push(act);
+        const minutes = this.parts.minutes(tuple, act);
+        this.minutesOf[act] = minutes;
+        if (minutes >= 0) into.push(act);
       }
     }
   }
 
-  private reduce(tuple: Tuple, slot: number): void {
+  private reduce(tuple: Tuple, slot: number, name: MemberName, isByMinute: boolean): void {
     const member = tuple[slot] as number;
-    const name = memberNames[slot] as MemberName;
-    const clock = isByMinuteAt[slot] ? (tuple[at.clock] as number) : 0;
-    const map = this.reductions[slot] as Map<number, number>;
-    const key = member * 4096 + clock;
-    let number = map.get(key);
-    if (number === undefined) {
+    const clock = isByMinute ? (tuple[at.clock] as number) : 0;
+    const byClock = this.reductions[slot] as Int32Array[];
+    let known = byClock[clock] ?? none;
+    let number = member < known.length ? (known[member] as number) - 1 : -1;
+    if (number < 0) {
       number = this.learner.group(slot).numberOf(reducedMember(this.worldOf(tuple), name, this.timing));
-      map.set(key, number);
+      if (member >= known.length) {
+        const longer = new Int32Array(Math.max(2 * known.length, member + 1));
+        longer.set(known);
+        known = longer;
+        byClock[clock] = known;
+      }
+      known[member] = number + 1;
     }
     tuple[slot] = number;
   }
 
   /** One step from the tuple into another one; what came of it into `taken`. False where it is impossible. */
   take(from: Tuple, act: number, to: Tuple, taken: Taken): boolean {
+    return this.step(from, act, this.parts.minutes(from, act), to, taken);
+  }
+
+  /** The same for an act that was offered in that very tuple last. */
+  takeOffered(from: Tuple, act: number, to: Tuple, taken: Taken): boolean {
+    return this.step(from, act, this.minutesOf[act] as number, to, taken);
+  }
+
+  private step(from: Tuple, act: number, minutes: number, to: Tuple, taken: Taken): boolean {
     this.asked++;
-    const minutes = this.parts.minutes(from, act);
     taken.minutes = minutes;
     if (minutes < 0) return false;
-    const { parts, passed, pair } = this;
-    copy(from, passed, 0);
-    if (minutes > 0) put(passed, parts.passing(passed, minutes));
+    const { parts, pair } = this;
+    const passed = minutes > 0 ? this.passed : from;
+    if (minutes > 0) {
+      copy(from, passed, 0);
+      put(passed, parts.passing(passed, minutes));
+    }
     const { effects, reach } = parts.applying(passed, act, minutes);
     copy(passed, to, 0);
     put(to, effects);
@@ -125,7 +151,7 @@ export class Transitions {
       put(to, parts.settling(to));
     }
     taken.reach = reach;
-    taken.judged.length = 0;
+    if (taken.judged.length > 0) taken.judged.length = 0;
     let strikes = false;
     if (reach.length > 0) {
       copy(passed, pair, 0);
@@ -138,19 +164,15 @@ export class Transitions {
     }
     for (const slot of this.forgotten) to[slot] = this.start[slot] as number;
     // What is perceived keeps no minute (reduced.ts), so nothing more hangs on how the clock got here.
-    for (let slot = SIZE - 1; slot >= 0; slot--) {
-      if (slot !== at.knowledge) this.reduceAfter(from, to, slot, minutes);
+    for (const { name, slot, isByMinute } of reducible) {
+      if (to[slot] !== from[slot] || (isByMinute && minutes > 0)) this.reduce(to, slot, name, isByMinute);
     }
     if (strikes) {
       to[at.ended] = this.learner.group(at.ended).numberOf('struck');
     } else if (this.notices) {
       put(to, parts.noticing(to));
     }
-    this.reduceAfter(from, to, at.knowledge, minutes);
+    if (to[at.knowledge] !== from[at.knowledge]) this.reduce(to, at.knowledge, 'knowledge', false);
     return true;
-  }
-
-  private reduceAfter(from: Tuple, to: Tuple, slot: number, minutes: number): void {
-    if (isReducedAt[slot] && (to[slot] !== from[slot] || (minutes > 0 && isByMinuteAt[slot]))) this.reduce(to, slot);
   }
 }
