@@ -13,14 +13,17 @@ export class States {
     this.mask = 4095;
   }
 
-  /** By multiplication with the golden ratio (Knuth, vol. 3, 6.4), number by number. */
+  /** One at a time (Jenkins 1997). */
   private hash(tuple: Int32Array): number {
     let h = 0;
     for (let i = 0; i < this.size; i++) {
-      h = Math.imul(h ^ (tuple[i] as number), 0x9e3779b1);
-      h ^= h >>> 15;
+      h = (h + (tuple[i] as number)) | 0;
+      h = (h + (h << 10)) | 0;
+      h ^= h >>> 6;
     }
-    return h >>> 0;
+    h = (h + (h << 3)) | 0;
+    h ^= h >>> 11;
+    return (h + (h << 15)) >>> 0;
   }
 
   private isAt(state: number, tuple: Int32Array): boolean {
