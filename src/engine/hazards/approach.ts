@@ -20,7 +20,7 @@ import { type BareMetal, metalOn, representativeOf } from './bareMetal.ts';
 import { barrierOf, ratingFor } from './barrier.ts';
 import type { Meeting } from './meeting.ts';
 import { liveIn, type Moment } from './moment.ts';
-import { bodyGap, handsGap, handsReach, shoulderOf } from './personSpace.ts';
+import { bodyGap, handsGap, handsReach, isFarFrom, shoulderOf } from './personSpace.ts';
 import { failing, precondition } from './readiness.ts';
 import type { Quantity, Reach } from './types.ts';
 
@@ -134,7 +134,7 @@ function metalAround(world: World, reach: Reach, farthest: Metres): readonly Bar
   const known = around.get(place);
   if (known !== undefined) return known;
   const isAround = ({ path }: BareMetal): boolean =>
-    Math.min(bodyGap(reach, path), handsGap(world, reach, path)) < farthest;
+    !isFarFrom(world, reach, path, farthest) && Math.min(bodyGap(reach, path), handsGap(world, reach, path)) < farthest;
   const found: BareMetal[] = [];
   for (const part of world.parts) {
     const metal = metalOn(part);

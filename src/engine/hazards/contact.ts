@@ -19,7 +19,7 @@ import { barrierOf, mayHold } from './barrier.ts';
 import { clearingTime } from './clearing.ts';
 import type { Meeting } from './meeting.ts';
 import type { Moment, SolvedState } from './moment.ts';
-import { handsGap } from './personSpace.ts';
+import { handsGap, isFarFrom } from './personSpace.ts';
 import { failing } from './readiness.ts';
 import { groundedNets } from './section.ts';
 import type { Quantity, Reach } from './types.ts';
@@ -72,7 +72,7 @@ function groundWithin(moment: Moment, reach: Reach, touched: string): PointId | 
   for (const { point, path, ends } of bareMetal(world)) {
     const net = ends[0]?.net ?? touched;
     if (net === touched || !grounded.has(net) || (first !== null && first <= point)) continue;
-    if (handsGap(world, reach, path) <= 0) first = point;
+    if (!isFarFrom(world, reach, path, 0) && handsGap(world, reach, path) <= 0) first = point;
   }
   return first;
 }

@@ -33,42 +33,74 @@ export const bodyOf = ({ at }: Reach): readonly Vec3[] => alongBody.map((height)
 export function distanceToPath(place: Vec3, path: readonly Vec3[]): Metres {
   const [first] = path;
   if (first === undefined) return Number.POSITIVE_INFINITY;
-  return path
-    .slice(1)
-    .reduce(
-      (nearest, end, i) => Math.min(nearest, distanceToSegment(place, path[i] ?? end, end)),
-      distance(place, first),
-    );
+  let nearest = distance(place, first);
+  for (let i = 1; i < path.length; i++) {
+    nearest = Math.min(nearest, distanceToSegment(place, path[i - 1] as Vec3, path[i] as Vec3));
+  }
+  return nearest;
 }
 
 /** Gap between the body and a place measured by any distance. */
 export const bodyGapBy = (reach: Reach, distanceTo: (place: Vec3) => Metres): Metres =>
   Math.max(0, Math.min(...bodyOf(reach).map(distanceTo)) - RADIUS);
 
-interface Gaps {
-  readonly body: Metres;
-  readonly shoulder: Metres;
-}
+type Gaps = WeakMap<readonly Vec3[], WeakMap<Vec3, Metres>>;
 
 // Paths and stands are frozen geometry; the same ones are asked about again in every World that is compared.
-const known = new WeakMap<readonly Vec3[], WeakMap<Vec3, Gaps>>();
+const bodies: Gaps = new WeakMap();
+const shoulders: Gaps = new WeakMap();
 
-function gapsOf(reach: Reach, path: readonly Vec3[]): Gaps {
-  const places = known.get(path) ?? new WeakMap<Vec3, Gaps>();
-  known.set(path, places);
-  const found = places.get(reach.at);
-  if (found !== undefined) return found;
-  const gaps = {
-    body: bodyGapBy(reach, (place) => distanceToPath(place, path)),
-    shoulder: distanceToPath(shoulderOf(reach), path),
+function keptGap(gaps: Gaps, { at }: Reach, path: readonly Vec3[], measured: () => Metres): Metres {
+  const places = gaps.get(path) ?? new WeakMap<Vec3, Metres>();
+  gaps.set(path, places);
+  const known = places.get(at) ?? measured();
+  places.set(at, known);
+  return known;
+}
+
+interface Box {
+  readonly low: Vec3;
+  readonly high: Vec3;
+}
+
+const boxes = new WeakMap<readonly Vec3[], Box>();
+
+function boxOf(path: readonly Vec3[]): Box {
+  const known = boxes.get(path);
+  if (known !== undefined) return known;
+  const along = (axis: 0 | 1 | 2, of: (a: number, b: number) => number, from: number): number =>
+    path.reduce((far, place) => of(far, place[axis]), from);
+  const [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const box: Box = {
+    low: [along(0, Math.min, least), along(1, Math.min, least), along(2, Math.min, least)],
+    high: [along(0, Math.max, most), along(1, Math.max, most), along(2, Math.max, most)],
   };
-  places.set(reach.at, gaps);
-  return gaps;
+  boxes.set(path, box);
+  return box;
+}
+
+/** Whether the box about a path shows already that it is farther than `beyond` from body and hands. */
+export function isFarFrom(world: World, reach: Reach, path: readonly Vec3[], beyond: Metres): boolean {
+  const { at } = reach;
+  const { low, high } = boxOf(path);
+  const far = beyond + RADIUS + handsReach(world, reach);
+  return (
+    low[0] - at[0] > far ||
+    at[0] - high[0] > far ||
+    low[1] - at[1] > far ||
+    at[1] - high[1] > far ||
+    low[2] - at[2] > far + HEAD ||
+    at[2] - high[2] > far
+  );
 }
 
 /** Gap between the body and a path, zero when they touch. */
-export const bodyGap = (reach: Reach, path: readonly Vec3[]): Metres => gapsOf(reach, path).body;
+export const bodyGap = (reach: Reach, path: readonly Vec3[]): Metres =>
+  keptGap(bodies, reach, path, () => bodyGapBy(reach, (place) => distanceToPath(place, path)));
 
 /** Gap between where the hands may get and a path. */
 export const handsGap = (world: World, reach: Reach, path: readonly Vec3[]): Metres =>
-  Math.max(0, gapsOf(reach, path).shoulder - handsReach(world, reach));
+  Math.max(
+    0,
+    keptGap(shoulders, reach, path, () => distanceToPath(shoulderOf(reach), path)) - handsReach(world, reach),
+  );

@@ -12,7 +12,12 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[0] * b[1] - a[1] * b[0],
 ];
 export const length = (a: Vec3): number => Math.sqrt(dot(a, a));
-export const distance = (a: Vec3, b: Vec3): number => length(sub(a, b));
+export const distance = (a: Vec3, b: Vec3): number => {
+  const x = a[0] - b[0];
+  const y = a[1] - b[1];
+  const z = a[2] - b[2];
+  return Math.sqrt(x * x + y * y + z * z);
+};
 
 /** Unit vector along a; throws a RangeError for the zero vector, which has no direction. */
 export function normalise(a: Vec3): Vec3 {
@@ -24,11 +29,17 @@ export function normalise(a: Vec3): Vec3 {
 /** The point a fraction t of the way from a to b. */
 export const lerp = (a: Vec3, b: Vec3, t: number): Vec3 => add(a, scale(sub(b, a), t));
 
-/** Shortest distance from a point to the segment from a to b (a = b allowed). */
+/** Shortest distance from a point to the segment from a to b (a = b allowed). Written out: it is asked more often than anything else. */
 export function distanceToSegment(point: Vec3, a: Vec3, b: Vec3): number {
-  const along = sub(b, a);
-  const squared = dot(along, along);
+  const alongX = b[0] - a[0];
+  const alongY = b[1] - a[1];
+  const alongZ = b[2] - a[2];
+  const squared = alongX * alongX + alongY * alongY + alongZ * alongZ;
   if (squared === 0) return distance(point, a);
-  const t = Math.min(1, Math.max(0, dot(sub(point, a), along) / squared));
-  return distance(point, add(a, scale(along, t)));
+  const toward = (point[0] - a[0]) * alongX + (point[1] - a[1]) * alongY + (point[2] - a[2]) * alongZ;
+  const t = Math.min(1, Math.max(0, toward / squared));
+  const x = point[0] - (a[0] + alongX * t);
+  const y = point[1] - (a[1] + alongY * t);
+  const z = point[2] - (a[2] + alongZ * t);
+  return Math.sqrt(x * x + y * y + z * z);
 }

@@ -22,8 +22,19 @@ import {
 import type { Means, Obstacle, Peeked } from './peek.ts';
 import { type Deed, placedAt } from './places.ts';
 
+// Lists of measures are tried again with one more or one less, so most of what is asked was asked before.
+const takenKept = new WeakMap<World, WeakMap<Measure, World | 'impossible'>>();
+
 /** The World after a measure, done from the first stand that allows it; null when none of its acts is possible. */
-function taken(means: Means, world: World, { acts, at: where }: Measure): World | null {
+function taken(means: Means, world: World, measure: Measure): World | null {
+  const ofWorld = takenKept.get(world) ?? new WeakMap<Measure, World | 'impossible'>();
+  takenKept.set(world, ofWorld);
+  const known = ofWorld.get(measure) ?? take(means, world, measure) ?? 'impossible';
+  ofWorld.set(measure, known);
+  return known === 'impossible' ? null : known;
+}
+
+function take(means: Means, world: World, { acts, at: where }: Measure): World | null {
   const { at, aloftBy } = trainee(world);
   let now = world;
   for (const act of acts) {
