@@ -78,7 +78,9 @@ export function act(world: World, intent: Act): ActResult {
 function comeToRest(world: World, minutes: number): { readonly world: World; readonly events: readonly WorldEvent[] } {
   const rested = settle(world);
   const flashed = flashOver(rested.world, minutes);
-  const again = settle(flashed.world);
+  // What has come to rest stays so until something operates.
+  const { parts } = rested.world;
+  const again = flashed.world.parts === parts ? { world: flashed.world, operations: [] } : settle(flashed.world);
   const operated = operationEvents(again.world, [...rested.operations, ...again.operations]);
   return { world: again.world, events: [...operated, ...flashed.events] };
 }

@@ -80,6 +80,7 @@ export function fallBy(world: World, act: Act): Happening {
     return run === null ? still(world) : letDown(world, run);
   }
   const pole = shaken(world, act);
+  if (pole === null) return still(world);
   const loose = looseRuns(world).filter(
     ({ tie }) => tie.pole === pole && endsAt(world, tie).some((end) => !hasFallen(end)),
   );

@@ -111,9 +111,20 @@ export function storm(world: World): Happening {
   return since < clapEvery ? nothing(world) : thunders(world);
 }
 
+// A list of parts is never changed in place, and most of them hold nothing that gets worse.
+const worsens = new WeakMap<World['parts'], readonly Part[]>();
+
+function mayWorsen({ parts }: World): readonly Part[] {
+  const known = worsens.get(parts);
+  if (known !== undefined) return known;
+  const found = parts.filter(({ faults }) => faults.some(({ kind }) => faultKind(kind).worsens !== undefined));
+  worsens.set(parts, found);
+  return found;
+}
+
 /** What may get worse by itself, in the order of parts; each draws once a minute. */
 export function worsening(world: World): Happening {
-  return world.parts.reduce<Happening>((now, part) => {
+  return mayWorsen(world).reduce<Happening>((now, part) => {
     const fault = part.faults.find(({ kind }) => faultKind(kind).worsens !== undefined);
     const worse = fault && faultKind(fault.kind).worsens;
     if (!fault || !worse) return now;

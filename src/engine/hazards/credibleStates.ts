@@ -47,6 +47,8 @@ function changesWhile(world: World, part: Part): readonly Change[] {
   });
 }
 
+const none: readonly Change[] = [];
+
 interface Changes {
   readonly held?: readonly Change[];
   readonly free?: readonly Change[];
@@ -57,6 +59,8 @@ const changesKept = new WeakMap<Part, Changes>();
 
 /** What others may do to the part as it stands and is held. */
 export function changesTo(world: World, part: Part): readonly Change[] {
+  // Most parts nobody else works, and whether a clearance holds need not be asked for them.
+  if (componentKind(part.kind).othersMay.length === 0) return none;
   const name = isCleared(world) ? 'held' : 'free';
   const known = changesKept.get(part);
   const found = known?.[name] ?? changesWhile(world, part);

@@ -6,14 +6,47 @@ import { calmedFrom, labelledAgain } from './faultEffects.ts';
 import { barePlace, bareTerminals, turned } from './points.ts';
 import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
 
-// A list of parts is never changed in place, so its index may be kept with it.
+// A list is never changed in place, so its index may be kept with it.
 const indexes = new WeakMap<World['parts'], ReadonlyMap<string, Part>>();
 
+/** Where each id stood in the list last asked about: a guess, which is looked up before it counts. */
+type Stood = Map<string, number>;
+const stood = { parts: new Map(), tools: new Map(), people: new Map(), stands: new Map() } as const satisfies Record<
+  string,
+  Stood
+>;
+
+interface Named {
+  readonly id: string;
+}
+
+/** The one with the id where it stood last; ids are unique in a scenario (checkReferences.ts). */
+const whereItStood = <T extends Named>(places: Stood, list: readonly T[], id: string): T | null => {
+  const place = places.get(id);
+  const there = place === undefined ? undefined : list[place];
+  return there?.id === id ? there : null;
+};
+
+function search<T extends Named>(places: Stood, list: readonly T[], id: string): T | null {
+  const known = whereItStood(places, list, id);
+  if (known !== null) return known;
+  const place = list.findIndex((each) => each.id === id);
+  if (place < 0) return null;
+  places.set(id, place);
+  return list[place] as T;
+}
+
 export const findPart = ({ parts }: World, id: string): Part | null => {
+  const known = whereItStood(stood.parts, parts, id);
+  if (known !== null) return known;
   let index = indexes.get(parts);
   if (index === undefined) {
     const made = new Map<string, Part>();
-    for (const part of parts) if (!made.has(part.id)) made.set(part.id, part);
+    for (const [place, part] of parts.entries()) {
+      if (made.has(part.id)) continue;
+      made.set(part.id, part);
+      stood.parts.set(part.id, place);
+    }
     index = made;
     indexes.set(parts, made);
   }
@@ -27,19 +60,23 @@ export const partById = (world: World, id: string): Part => {
   return part;
 };
 
-export const toolById = (world: World, id: string): Tool | null => world.tools.find((tool) => tool.id === id) ?? null;
+export const toolById = ({ tools }: World, id: string): Tool | null => search(stood.tools, tools, id);
 
-export const standById = (world: World, id: string): Stand | null =>
-  world.stands.find((stand) => stand.id === id) ?? null;
+export const standById = ({ stands }: World, id: string): Stand | null => search(stood.stands, stands, id);
 
-export const personById = (world: World, id: string): Person | null =>
-  world.people.find((person) => person.id === id) ?? null;
+export const personById = ({ people }: World, id: string): Person | null => search(stood.people, people, id);
 
-/** The one who drills. */
-export const trainee = (world: World): Person => {
-  const found = world.people.find(({ role }) => role === 'trainee');
-  if (found === undefined) throw new Error('a World without a trainee');
-  return found;
+/** Where the one who drills stood last in the list of people: a guess as well. */
+let drills = 0;
+
+/** The one who drills; there is one alone. */
+export const trainee = ({ people }: World): Person => {
+  const there = people[drills];
+  if (there?.role === 'trainee') return there;
+  const place = people.findIndex(({ role }) => role === 'trainee');
+  if (place < 0) throw new Error('a World without a trainee');
+  drills = place;
+  return people[place] as Person;
 };
 
 export const withPart = (world: World, id: string, change: Partial<Part>): World => ({

@@ -17,6 +17,13 @@ const isObject = (value: unknown): value is Holder => typeof value === 'object' 
 /** Small things that seldom change: handed out bare, read as one. */
 const entire: ReadonlySet<string> = new Set(['at', 'end', 'nets', 'values', 'words', 'state']);
 
+/** Asked of a proxy, it gives what is behind it. */
+const behind = Symbol('what is behind');
+
+/** What a proxy looks like from outside; nothing is ever written to these. */
+const asList: object = [];
+const asThing: object = {};
+
 /** A proxy's handler: what is behind it, and where that stands. */
 class Seat implements ProxyHandler<object> {
   readonly run: Run;
@@ -34,6 +41,7 @@ class Seat implements ProxyHandler<object> {
   get(_: object, key: string | symbol, self: unknown): unknown {
     const { run, place, slot, raw } = this;
     if (typeof key === 'symbol') {
+      if (key === behind) return this;
       return key === Symbol.iterator && run.passesOn(place) ? run.bulk(place) : Reflect.get(raw, key, self);
     }
     const isOwn = Object.hasOwn(raw, key);
@@ -78,9 +86,6 @@ class Seat implements ProxyHandler<object> {
   }
 }
 
-/** What is behind each proxy. */
-const seats = new WeakMap<object, Seat>();
-
 /** Stands for all that a list held before. */
 class Bulk {
   readonly place: Place;
@@ -88,7 +93,16 @@ class Bulk {
     this.place = place;
   }
 }
-const bulks = new WeakMap<object, Bulk>();
+
+/** What is behind a proxy; undefined for what is none. */
+const seatOf = (value: object): Seat | undefined => {
+  const found: unknown = (value as { readonly [behind]?: unknown })[behind];
+  return found instanceof Seat ? found : undefined;
+};
+const bulkOf = (value: object): Bulk | undefined => {
+  const found: unknown = (value as { readonly [behind]?: unknown })[behind];
+  return found instanceof Bulk ? found : undefined;
+};
 
 /** Thrown when a list that was to be passed on unread is looked into after all. */
 class LookedInto extends Error {
@@ -222,8 +236,7 @@ export class Run {
     const known = place.given[which];
     if (place.givenTo[which] === this.serial && known !== null) return known;
     const seat = new Seat(this, place, slot, raw);
-    const made = new Proxy(Array.isArray(raw) ? [] : {}, seat);
-    seats.set(made, seat);
+    const made = new Proxy(Array.isArray(raw) ? asList : asThing, seat);
     place.givenTo[which] = this.serial;
     place.given[which] = made;
     return made;
@@ -236,10 +249,12 @@ export class Run {
 
   /** Passes a list on as one thing that says when it is looked at. */
   bulk(place: Place): () => Iterator<unknown> {
+    const bulk = new Bulk(place);
     const stand = new Proxy(
       {},
       {
-        get: () => {
+        get: (_, key) => {
+          if (key === behind) return bulk;
           throw new LookedInto(place);
         },
         has: () => {
@@ -253,16 +268,15 @@ export class Run {
         },
       },
     );
-    bulks.set(stand, new Bulk(place));
     return () => [stand][Symbol.iterator]();
   }
 
   /** The thing with every proxy replaced by what is behind it, which counts as read to the last leaf. */
   bare(value: unknown): unknown {
     if (!isObject(value)) return value;
-    const bulk = bulks.get(value);
+    const bulk = bulkOf(value);
     if (bulk !== undefined) throw new LookedInto(bulk.place);
-    const seat = seats.get(value);
+    const seat = seatOf(value);
     if (seat !== undefined) {
       this.read(seat.place.child('', 'whole'), seat.slot);
       return seat.raw;
@@ -300,14 +314,14 @@ export class Run {
       writes.push({ path, value: now, how: now === undefined && path.length > 0 ? 'delete' : 'set' });
       return;
     }
-    const seat = seats.get(now);
+    const seat = seatOf(now);
     if (seat?.run === this && seat.place === place && seat.slot === slot) return;
     // Handed out bare and given back: as it was, and read as one.
     if (now === was && (this.hasRead(place.group.number, slot) || this.hasRead(place.child('', 'whole'), slot))) return;
     if (seat === undefined && isObject(was) && Array.isArray(now) === Array.isArray(was)) {
       if (Array.isArray(now)) {
         const [first, ...added] = now as readonly unknown[];
-        const bulk = isObject(first) ? bulks.get(first) : undefined;
+        const bulk = isObject(first) ? bulkOf(first) : undefined;
         if (bulk?.place === place) {
           for (const each of added) writes.push({ path, value: this.bare(each), how: 'add' });
           return;
