@@ -11,7 +11,7 @@ import type { Point } from './types.ts';
 const wheels = (a: Assembly, half: number): void => {
   const axle = (x: number, twin: boolean): void => {
     for (const s of [-1, 1]) {
-      const y = s * (half - 0.17);
+      const y = s * (half - (twin ? 0.17 : 0.1));
       const width = twin ? 0.5 : 0.27;
       const tyre = new CylinderGeometry(0.47, 0.47, width, 28).translate(x, y - (twin ? s * 0.11 : 0), 0.47);
       a.add('rubber', tyre);
@@ -22,13 +22,37 @@ const wheels = (a: Assembly, half: number): void => {
       );
     }
   };
-  axle(2.45, false);
+  axle(FRONT, false);
   axle(-1.75, true);
   a.add(
     'steelDark',
     bar([-3.5, 0.4, 0.68], [3.2, 0.4, 0.68], 0.1, 0.22),
     bar([-3.5, -0.4, 0.68], [3.2, -0.4, 0.68], 0.1, 0.22),
   );
+};
+
+/** Where the front axle is. */
+const FRONT = 2.45;
+/** How far the cab's broken edges stand out beyond its outline. */
+const EDGE = 0.05;
+
+/** The windscreen in its rubber, leaning on the cab's slope from `low` to `high`, two wipers on it. */
+const windscreen = (a: Assembly, half: number, low: Vector3, high: Vector3): void => {
+  const up = high.clone().sub(low);
+  const out = new Vector3(up.z, 0, -up.x).normalize();
+  const on = (share: number, y: number, lift: number): Point =>
+    point(
+      low
+        .clone()
+        .addScaledVector(up, share)
+        .addScaledVector(out, EDGE + lift)
+        .setY(y),
+    );
+  const sheet = (from: number, to: number, width: number, lift: number) =>
+    bar(on(from, 0, lift), on(to, 0, lift), width, 0.012, point(out));
+  a.add('black', sheet(0.04, 0.96, half * 2 - 0.26, 0));
+  a.add('windowDark', sheet(0.09, 0.91, half * 2 - 0.36, 0.006));
+  for (const y of [-0.75, 0.1]) a.add('black', rod(on(0.06, y, 0.03), on(0.2, y + 0.6, 0.02), 0.011, 6));
 };
 
 const cab = (a: Assembly, half: number): void => {
@@ -45,7 +69,7 @@ const cab = (a: Assembly, half: number): void => {
   ] as const;
   a.add(
     'truckPaint',
-    plate(outline, half * 2 - 0.16, 0.05)
+    plate(outline, half * 2 - 0.16, EDGE)
       .rotateX(Math.PI / 2)
       .translate(0, half - 0.08, 0),
   );
@@ -73,16 +97,20 @@ const cab = (a: Assembly, half: number): void => {
       rod([2.75, s * half, 1.6], [2.8, s * (half + 0.2), 1.62], 0.014, 6),
       block([2.8, s * (half + 0.22), 1.72], [0.07, 0.14, 0.34], 0.25),
     );
-    a.add('lens', block([3.63, s * 0.83, 1.16], [0.05, 0.26, 0.17], 0.25));
-    a.add('safetyOrange', block([3.62, s * 1.02, 1.16], [0.05, 0.08, 0.14], 0.25));
+    const front = 3.65 + EDGE;
+    a.add('black', block([front, s * 0.87, 1.15], [0.03, 0.46, 0.24], 0.2));
+    a.add('lens', block([front + 0.01, s * 0.81, 1.15], [0.05, 0.26, 0.18], 0.25));
+    a.add('safetyOrange', block([front + 0.01, s * 1.03, 1.15], [0.05, 0.1, 0.16], 0.25));
+    // The wheel's house: the tyre stands before it.
+    a.add('black', new CylinderGeometry(0.58, 0.58, 0.02, 28).translate(FRONT, s * (half - 0.024), 0.47));
   }
-  const screen = bar([2.9, 0, 1.64], [2.53, 0, 2.27], half * 2 - 0.36, 0.02, [1, 0, 0.6]);
-  a.add('windowDark', screen.translate(0.04, 0, 0.012));
+  windscreen(a, half, vec([2.95, 0, 1.58]), vec([2.5, 0, 2.32]));
   a.add(
     'black',
-    block([3.68, 0, 1.1], [0.05, 1.2, 0.34], 0.1),
-    block([3.72, 0, 0.72], [0.16, half * 2 - 0.1, 0.24], 0.3),
+    block([3.66 + EDGE, 0, 1.12], [0.05, 1.2, 0.34], 0.1),
+    block([3.72 + EDGE, 0, 0.72], [0.16, half * 2 - 0.1, 0.24], 0.3),
   );
+  for (const z of [1.02, 1.12, 1.22]) a.add('zinc', bar([3.69 + EDGE, -0.56, z], [3.69 + EDGE, 0.56, z], 0.02, 0.02));
 };
 
 const body = (a: Assembly, half: number): void => {
