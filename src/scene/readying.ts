@@ -31,7 +31,7 @@ export const readying = function* (all: ToReady): Generator<number, void> {
     renderer.initTexture(texture);
     yield SHARES.uploaded;
   }
-  weather.reflect(renderer, scene);
+  for (const _ of weather.reflect(renderer, scene)) yield SHARES.uploaded + 0.01;
   yield SHARES.reflected;
   // Both with the lamp and without: each is another program of every material.
   for (const lit of [true, false]) {

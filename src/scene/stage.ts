@@ -19,6 +19,7 @@ import { directionOf, fieldOf, type Look } from './look/view.ts';
 import { weatherOf } from './look/weather.ts';
 import { materials } from './materials/materials.ts';
 import { type Drawing, drawingOf } from './pictures/drawWorld.ts';
+import { finished } from './pictures/finished.ts';
 import { joinedOf } from './pictures/joined.ts';
 import { type Props, propsOf } from './pictures/props.ts';
 import { readying } from './readying.ts';
@@ -191,7 +192,7 @@ export const stageOf = (world: World, onRestore: () => void): Stage => {
     face,
     draw: (look, aid, near = 12, spot = null) => {
       if (away) return;
-      weather.reflect(renderer, scene);
+      finished(weather.reflect(renderer, scene));
       face(look);
       beams.point(eye, directionOf(look), aid === 'lamp', near, spot);
       around.face(eye);

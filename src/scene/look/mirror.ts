@@ -17,8 +17,8 @@ const SIZE = 64;
 /** The smallest mip of a filtered map, by the generator. */
 const LEAST = 8;
 
-const cubeOf = (generateMipmaps: boolean): WebGLCubeRenderTarget =>
-  new WebGLCubeRenderTarget(SIZE, {
+const cubeOf = (generateMipmaps: boolean, size = SIZE): WebGLCubeRenderTarget =>
+  new WebGLCubeRenderTarget(size, {
     minFilter: LinearMipmapLinearFilter,
     generateMipmaps,
     type: HalfFloatType,
@@ -27,25 +27,44 @@ const cubeOf = (generateMipmaps: boolean): WebGLCubeRenderTarget =>
   });
 
 export interface Mirror {
-  /** Draws the sky's scene and has another mirror it. */
-  draw(renderer: WebGLRenderer, sky: Scene, into: Scene): void;
+  /** Draws the sky's scene and has another mirror it, in steps: each of the generator's shaders is made in one of its own. */
+  steps(renderer: WebGLRenderer, sky: Scene, into: Scene): Generator<void>;
   dispose(): void;
 }
+
+/** A target for filtered maps down to the roughest of them, or for the roughest alone. */
+const filteredOf = (size: number): WebGLCubeRenderTarget => {
+  const target = cubeOf(false, size);
+  for (let each = size; each >= LEAST; each /= 2) target.texture.mipmaps.push({ width: each, height: each } as never);
+  target.texture.isPMREMTexture = true;
+  return target;
+};
 
 /** Nothing is made until the first drawing; then its shaders are kept. */
 export const mirrorOf = (): Mirror => {
   let made: { readonly generator: PMREMGenerator; readonly sky: WebGLCubeRenderTarget } | null = null;
   let filtered: WebGLCubeRenderTarget | null = null;
   return {
-    draw: (renderer, sky, into) => {
+    steps: function* (renderer, sky, into) {
+      const first = made === null;
       made ??= { generator: new PMREMGenerator(renderer), sky: cubeOf(true) };
-      new CubeCamera(0.1, 10, made.sky).update(renderer, sky);
+      const { generator, sky: cube } = made;
+      if (first) {
+        generator.compileCubemapShader();
+        yield;
+      }
+      new CubeCamera(0.1, 10, cube).update(renderer, sky);
+      yield;
+      if (first) {
+        // The roughest map has a shader to itself.
+        const least = filteredOf(LEAST);
+        generator.fromCubemap(cube.texture, least as never);
+        least.dispose();
+        yield;
+      }
       filtered?.dispose();
-      filtered = cubeOf(false);
-      for (let size = SIZE; size >= LEAST; size /= 2)
-        filtered.texture.mipmaps.push({ width: size, height: size } as never);
-      filtered.texture.isPMREMTexture = true;
-      made.generator.fromCubemap(made.sky.texture, filtered as never);
+      filtered = filteredOf(SIZE);
+      generator.fromCubemap(cube.texture, filtered as never);
       into.environment = filtered.texture;
       into.environmentIntensity = 0.9;
     },

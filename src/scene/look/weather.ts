@@ -46,8 +46,8 @@ export interface Weather {
   castAnew(): void;
   /** A flash beyond the horizon, 0 to 1. */
   flash(strength: number): void;
-  /** Draws what metals and glaze reflect, if light or air have changed. */
-  reflect(renderer: WebGLRenderer, scene: Scene): void;
+  /** Draws what metals and glaze reflect, if light or air have changed; in steps. */
+  reflect(renderer: WebGLRenderer, scene: Scene): Generator<void>;
   dispose(): void;
 }
 
@@ -192,10 +192,10 @@ export const weatherOf = (): Weather => {
       (material.uniforms.flash as { value: number }).value = lit;
       sky.intensity = steady + 1.1 * lit;
     },
-    reflect: (renderer, scene) => {
+    reflect: function* (renderer, scene) {
       if (mirrored === known) return;
       mirrored = known;
-      mirror.draw(renderer, around, scene);
+      yield* mirror.steps(renderer, around, scene);
     },
     dispose: () => {
       mirror.dispose();
