@@ -58,10 +58,12 @@ export const gravel = (): DataTexture =>
 
 export const gravelNormals = (): DataTexture => normals(512, 512, 1.1, (u, v) => bed(u, v, 0));
 
+/** Worn asphalt, 4 m square: its stones are smaller than a texel, so a grain of texels, some of them a pale stone. */
 export const asphalt = (): DataTexture =>
   colours(256, 256, (u, v) => {
-    const p = pebble(u, v, 60, 20);
-    const c = mix(rgb(0x3a3b3c), rgb(0x6c6c6a), 0.65 * p.shade * step(0.6, 0.2, p.d) + 0.35 * layers(u, v, 6, 5, 5, 4));
+    const own = hash(Math.floor(u * 256), Math.floor(v * 256), 20);
+    const stone = 0.3 * own + 0.3 * step(0.93, 1, own);
+    const c = mix(rgb(0x3a3b3c), rgb(0x6c6c6a), stone + 0.5 * layers(u, v, 6, 5, 5, 4));
     const crack = 1 - Math.abs(2 * layers(u, v, 7, 4, 4, 4) - 1);
     return mix(c, [24, 24, 24], 0.45 * step(0.98, 0.998, crack) * step(0.5, 0.7, layers(u, v, 17, 3, 3, 2)));
   });
