@@ -14,12 +14,14 @@ import {
   ShaderMaterial,
   SphereGeometry,
   SpotLight,
+  Vector2,
   type WebGLRenderer,
 } from 'three';
 import type { Site } from '../../engine/world/types.ts';
 import { airlightGlsl, extinction, fogOf } from './airlight.ts';
 import { WIDER } from './beams.ts';
 import { CASTERS } from './casters.ts';
+import { cloudsGlsl, cloudsOf } from './clouds.ts';
 import { mirrorOf } from './mirror.ts';
 import { airOf } from './sky.ts';
 import { followSun, sunWay } from './sun.ts';
@@ -69,20 +71,22 @@ const domeMaterial = (): ShaderMaterial =>
       night: { value: 0 },
       flash: { value: 0 },
       sunWay: { value: sunWay },
+      clouds: { value: new Vector2() },
     },
     vertexShader: `varying vec3 way;
 void main() { way = position; gl_Position = projectionMatrix * vec4(mat3(viewMatrix) * position, 1.0); gl_Position.z = gl_Position.w * 0.99999; }`,
-    fragmentShader: `uniform vec3 base; uniform float clear; uniform float night; uniform float flash; varying vec3 way; ${airlightGlsl}
+    fragmentShader: `uniform vec3 base; uniform float clear; uniform float night; uniform float flash; varying vec3 way; ${airlightGlsl} ${cloudsGlsl}
 void main() {
   vec3 d = normalize(way);
   vec3 fogged = airlight(base, d);
-  vec3 blue = base * mix(vec3(1.0), vec3(0.55, 0.78, 1.15), smoothstep(0.02, 0.6, d.z));
+  vec3 blue = base * mix(vec3(1.0), mix(vec3(0.4, 0.68, 1.1), vec3(0.62, 0.8, 1.04), night), smoothstep(0.02, 0.6, d.z));
   vec3 c = mix(fogged, blue, clear * smoothstep(0.0, 0.25, d.z));
   // Stars: one in some cells of a grid on the sphere, dimmer toward the horizon.
   vec3 cell = floor(d * 220.0);
   float h = fract(sin(dot(cell, vec3(12.9898, 78.233, 37.719))) * 43758.5453);
   float spot = 1.0 - smoothstep(0.06, 0.3, length(fract(d * 220.0) - 0.5));
   c += night * clear * step(0.985, h) * spot * smoothstep(0.02, 0.4, d.z) * (0.25 + 0.75 * fract(h * 71.0)) * 0.35;
+  c = clouded(c, fogged, d);
   // A flash behind the clouds, low over the field.
   float near = max(dot(d, normalize(vec3(-0.35, 0.92, 0.1))), 0.0);
   c += flash * vec3(0.62, 0.7, 0.95) * (0.1 + 0.9 * pow(near, 5.0)) * smoothstep(-0.08, 0.12, d.z);
@@ -153,6 +157,8 @@ export const weatherOf = (): Weather => {
       (material.uniforms.base as { value: Color }).value.copy(fog.color);
       (material.uniforms.clear as { value: number }).value =
         air.rain + air.snow > 0 ? 0 : Math.min(1, Math.max(0, (site.visibilityM - 800) / 8000));
+      const { cover, seen } = cloudsOf(site, air);
+      (material.uniforms.clouds as { value: Vector2 }).value.set(cover, seen);
       sky.color.copy(colour);
       // Fog sends light from below as well; it is what undersides are seen by.
       sky.groundColor.setRGB(0.62, 0.61, 0.56);
