@@ -68,13 +68,6 @@ export function changesTo(world: World, part: Part): readonly Change[] {
   return found;
 }
 
-/** What comes back burns off a ground that does not carry it. */
-const apply = (world: World, changes: readonly Change[]): World => ({
-  ...world,
-  jumpers: holdingJumpers(world),
-  parts: changes.reduce((parts, { part, becomes }) => partsWith(parts, part.id, becomes), world.parts),
-});
-
 /** Worked by an owner: some operation of the kind is theirs. */
 const isOwners = ({ part }: Change): boolean =>
   part.premises !== null && componentKind(part.kind).operations.some(({ by }) => by === 'owner');
@@ -82,20 +75,57 @@ const isOwners = ({ part }: Change): boolean =>
 const leaks = (world: World): boolean =>
   world.parts.some(({ faults }) => faults.some(({ kind }) => faultKind(kind).leaks.length > 0));
 
-/** The present first, then what may become of it; parts in `trusted` are left as they are. */
-export function credibleStates(world: World, trusted: ReadonlySet<string> = new Set()): readonly CredibleState[] {
+/** Lists of parts that may come of one, and whether something in it leaks. */
+interface Becoming {
+  readonly lists: readonly { readonly parts: World['parts']; readonly words: string }[];
+  readonly leaks: boolean;
+}
+
+function becomingOf(world: World, trusted: ReadonlySet<string>): Becoming {
   const changes = world.parts.filter(({ id }) => !trusted.has(id)).flatMap((part) => changesTo(world, part));
   const owners = [...new Set(changes.filter(isOwners).map(({ part }) => part.premises))].sort();
   const together = owners
     .map((premises) => changes.filter((change) => isOwners(change) && change.part.premises === premises))
     .filter((group) => group.length > 1);
-  const groups: readonly (readonly Change[])[] = [[], ...changes.map((change) => [change]), ...together];
-  const flashes = leaks(world) ? [false, true] : [false];
-  return groups.flatMap((group) =>
+  const lists = [...changes.map((change) => [change]), ...together].map((group) => ({
+    parts: group.reduce((parts, { part, becomes }) => partsWith(parts, part.id, becomes), world.parts),
+    words: group.map(({ who }) => who).join('; '),
+  }));
+  return { lists, leaks: leaks(world) };
+}
+
+interface Becomings {
+  readonly held?: Becoming;
+  readonly free?: Becoming;
+}
+
+// A list of parts is never changed in place; beside it `changesTo` reads nothing but whether a clearance holds.
+const kept = new WeakMap<World['parts'], Becomings>();
+
+function becoming(world: World, trusted: ReadonlySet<string>): Becoming {
+  if (trusted.size > 0) return becomingOf(world, trusted);
+  const name = isCleared(world) ? 'held' : 'free';
+  const known = kept.get(world.parts);
+  const found = known?.[name] ?? becomingOf(world, trusted);
+  if (known?.[name] === undefined) kept.set(world.parts, { ...known, [name]: found });
+  return found;
+}
+
+/** The present first, then what may become of it; parts in `trusted` are left as they are. */
+export function credibleStates(world: World, trusted: ReadonlySet<string> = new Set()): readonly CredibleState[] {
+  const { lists, leaks } = becoming(world, trusted);
+  // What comes back burns off a ground that does not carry it.
+  const jumpers = lists.length === 0 ? world.jumpers : holdingJumpers(world);
+  const worlds = [
+    { world, words: '' },
+    ...lists.map(({ parts, words }) => ({ world: { ...world, jumpers, parts }, words })),
+  ];
+  const flashes = leaks ? [false, true] : [false];
+  return worlds.flatMap(({ world: each, words }) =>
     flashes.map((flashed) => ({
-      world: group.length === 0 ? world : apply(world, group),
+      world: each,
       flashed,
-      words: [...group.map(({ who }) => who), ...(flashed ? ['what leaks flashes over'] : [])].join('; '),
+      words: [...(words === '' ? [] : [words]), ...(flashed ? ['what leaks flashes over'] : [])].join('; '),
     })),
   );
 }

@@ -23,8 +23,18 @@ const mechanisms = [contact, approach, flash, step, drop, fall, struckBy, ...sur
 export const meetingsAt = (reach: Reach, moment: Moment): readonly Meeting[] =>
   worstOf(mechanisms.flatMap((mechanism) => mechanism(reach, moment)));
 
+/** Each mechanism by itself, as a function of a reach and one World. */
+export const eachAt: readonly ((reach: Reach, world: World) => readonly Meeting[])[] = mechanisms.map(
+  (mechanism) => (reach, world) => worstOf(mechanism(reach, momentOf(world))),
+);
+
 /** A contact is made or broken once, in the World before. */
-const withoutSwitching = (reach: Reach): Reach => (reach.switches === null ? reach : { ...reach, switches: null });
+export const withoutSwitching = (reach: Reach): Reach =>
+  reach.switches === null ? reach : { ...reach, switches: null };
+
+/** People and tools as they were when the hands went on; what the act changed is metal. The World before itself where it changed none. */
+export const withMetalOf = (before: World, { parts, jumpers }: World): World =>
+  before.parts === parts && before.jumpers === jumpers ? before : { ...before, parts, jumpers };
 
 function meetings(
   reach: Reach,
@@ -34,9 +44,8 @@ function meetings(
   steps = true,
 ): readonly Meeting[] {
   const first = meetingsAt(reach, momentOf(before, steps, trusted));
-  if (before.parts === after.parts && before.jumpers === after.jumpers) return first;
-  // People and tools as they were when the hands went on; what the act changed is metal.
-  const changed: World = { ...before, parts: after.parts, jumpers: after.jumpers };
+  const changed = withMetalOf(before, after);
+  if (changed === before) return first;
   return worstOf([...first, ...meetingsAt(withoutSwitching(reach), momentOf(changed, steps, trusted))]);
 }
 

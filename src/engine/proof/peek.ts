@@ -1,7 +1,10 @@
 /**
  * What stands against an act in a World: that it is impossible, that it would expose somebody, that something is owed
- * first (owed.ts). The same `act` in its parts, without causes and words, so that it can be asked often; exposures are
- * learned by what they read (learned/trie.ts). A route found this way is always done again by `act` itself.
+ * first (owed.ts). The same `act` in its parts, without causes and words, so that it can be asked often. What a reach meets
+ * is what each mechanism meets, in the World before and, where the act changed metal, once more with that metal
+ * (hazards/exposuresOf.ts): so each mechanism is learned by itself, as a function of one reach and one World, by what it
+ * reads of both (learned/trie.ts), and what is done with other hands, or after other acts, is asked anew only of mechanisms
+ * that look at it. A route found this way is always done again by `act` itself.
  */
 import { carryOut, minutesOf, act as plainAct, refusalOf } from '../acts/act.ts';
 import { passMinutes } from '../acts/clock.ts';
@@ -9,7 +12,8 @@ import { kindOf } from '../acts/kinds.ts';
 import { perceive } from '../acts/perceive.ts';
 import type { Act, ActResult } from '../acts/types.ts';
 import { settle } from '../circuit/settle.ts';
-import { met } from '../hazards/exposuresOf.ts';
+import { eachAt, met, withMetalOf, withoutSwitching } from '../hazards/exposuresOf.ts';
+import type { Meeting } from '../hazards/meeting.ts';
 import type { Reach } from '../hazards/types.ts';
 import type { Stand, World } from '../world/types.ts';
 import { physicalKey } from './canonicalKey.ts';
@@ -45,13 +49,31 @@ export const plainStep: Step = { act: plainAct, refuse: refusalOf, carry: carryO
 
 const clampsOf = (act: Act): readonly string[] => (act.act === 'ground' ? act.points : []);
 
+const exposure = ({ hazard, failed }: Pick<Meeting, 'hazard' | 'failed'>): Obstacle => ({
+  is: 'exposed',
+  id: hazard,
+  failed,
+});
+
+/** One obstacle a hazard, sorted; what failed by any mechanism is kept (hazards/meeting.ts). */
+function oneEach(found: readonly Obstacle[]): readonly Obstacle[] {
+  if (found.length < 2) return found;
+  const byId = new Map<string, Obstacle>();
+  for (const each of found) {
+    const known = byId.get(each.id);
+    const failed = known && [...new Set([...known.failed, ...each.failed])].sort();
+    byId.set(each.id, failed === undefined ? each : { ...each, failed });
+  }
+  return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
 /** What every search is given: the engine's step, the line in service, and what was found out already. */
 export class Means {
   readonly step: Step;
   readonly service: Service;
   /** Acts looked at. */
   transitions = 0;
-  private readonly exposures = new Map<string, Trie<readonly Obstacle[]>>();
+  private readonly mechanisms = eachAt.map(() => new Trie<readonly Obstacle[]>());
 
   private readonly same: Same;
   private readonly peeks = new ByWorld<Peeked>();
@@ -88,13 +110,22 @@ export class Means {
   }
 
   private exposedBy(passed: World, settled: World, reach: Reach): readonly Obstacle[] {
-    const text = JSON.stringify(reach);
-    const trie = this.exposures.get(text) ?? new Trie<readonly Obstacle[]>();
-    this.exposures.set(text, trie);
-    return this.same.learned(trie, passed, settled, (before, after) =>
-      this.step
-        .met(reach, before, after)
-        .map(({ hazard, failed }): Obstacle => ({ is: 'exposed', id: hazard, failed })),
+    const { step } = this;
+    if (step.met !== met) return step.met(reach, passed, settled).map(exposure);
+    const first = this.metIn(passed, reach);
+    const changed = withMetalOf(passed, settled);
+    return changed === passed ? first : oneEach([...first, ...this.metIn(changed, withoutSwitching(reach))]);
+  }
+
+  /** What a reach meets in one World, each mechanism learned by itself: most of what is done is nothing to most of them. */
+  private metIn(world: World, reach: Reach): readonly Obstacle[] {
+    const tuple = this.same.tuple(reach, world);
+    return oneEach(
+      eachAt.flatMap((mechanism, i) =>
+        this.same.learned(this.mechanisms[i] as Trie<readonly Obstacle[]>, tuple, world, (by, at) =>
+          mechanism(by, at).map(exposure),
+        ),
+      ),
     );
   }
 

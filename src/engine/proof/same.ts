@@ -4,54 +4,59 @@
  * pure, so nothing can come out otherwise.
  */
 import type { Act } from '../acts/types.ts';
+import type { Reach } from '../hazards/types.ts';
 import type { World } from '../world/types.ts';
-import { Group, memberNames } from './learned/members.ts';
+import { Group, type MemberName, memberNames } from './learned/members.ts';
 import { type Manner, recorded } from './learned/recording.ts';
 import type { Trie } from './learned/trie.ts';
 
 const manner: Manner = { whole: new Set(['parts', 'jumpers']), lists: new Set() };
+
+const SIZE = memberNames.length;
 
 export class Same {
   private readonly groups: readonly Group[];
   private readonly worlds = new Map<string, World>();
   private readonly known = new WeakSet<World>();
   private readonly acts = new Map<Act, string>();
+  private reaches: Group | null = null;
 
   constructor(start: World) {
-    this.groups = memberNames.map((name) => new Group(name, start[name]));
+    this.groups = memberNames.map((name) => new Group(start[name]));
   }
 
-  /** The numbers of two Worlds' members, one after the other. */
-  pair(before: World, after: World): Int32Array {
-    const { groups } = this;
-    const pair = new Int32Array(2 * groups.length);
-    for (const [i, group] of groups.entries()) {
-      pair[i] = group.numberOf(before[group.name]);
-      pair[groups.length + i] = group.numberOf(after[group.name]);
+  /** The numbers of a World's members and of a reach, one after the other. */
+  tuple(reach: Reach, world: World): Int32Array {
+    this.reaches ??= new Group(reach);
+    const tuple = new Int32Array(SIZE + 1);
+    for (let i = 0; i < SIZE; i++) {
+      tuple[i] = (this.groups[i] as Group).numberOf(world[memberNames[i] as MemberName]);
     }
-    return pair;
+    tuple[SIZE] = this.reaches.numberOf(reach);
+    return tuple;
   }
 
-  /** What a function of two Worlds gives, learned by what it reads. */
-  learned<T>(trie: Trie<T>, before: World, after: World, of: (before: World, after: World) => T): T {
-    const pair = this.pair(before, after);
-    const known = trie.find(pair);
+  /** What a function of a reach and a World gives, learned by what it reads of both. */
+  learned<T>(trie: Trie<T>, tuple: Int32Array, fixed: World, of: (reach: Reach, world: World) => T): T {
+    const known = trie.find(tuple);
     if (known !== undefined) return known;
+    const { root, members } = this.reaches as Group;
+    const reach = members[tuple[SIZE] as number] as Reach;
     const { run, outcome } = recorded(manner, (each) =>
-      each.bare(of(each.world(this.groups, pair, 0, before), each.world(this.groups, pair, this.groups.length, after))),
+      each.bare(of(each.proxy(root, SIZE, reach) as Reach, each.world(this.groups, tuple, 0, fixed))),
     );
-    trie.learn(pair, run.reads, outcome as T);
+    trie.learn(tuple, run.reads, outcome as T);
     return outcome as T;
   }
 
   /** The one World that is equal to this one; of the same drill. */
   world(world: World): World {
     if (this.known.has(world)) return world;
-    const numbers = this.groups.map((group) => group.numberOf(world[group.name]));
+    const numbers = memberNames.map((name, i) => (this.groups[i] as Group).numberOf(world[name]));
     const key = numbers.join();
     const kept = this.worlds.get(key);
     if (kept !== undefined) return kept;
-    const members = this.groups.map((group, i) => [group.name, group.members[numbers[i] as number]] as const);
+    const members = memberNames.map((name, i) => [name, this.groups[i]?.members[numbers[i] as number]] as const);
     const made = { ...world, ...Object.fromEntries(members) } as World;
     this.worlds.set(key, made);
     this.known.add(made);

@@ -19,7 +19,7 @@ export class Learner {
   /** `first` is the first World in its reduced form. */
   constructor(first: World) {
     this.fixed = first;
-    this.groups = memberNames.map((name) => new Group(name, first[name]));
+    this.groups = memberNames.map((name) => new Group(first[name]));
     const list = (name: MemberName, key: string): Place => this.group(at[name]).root.child(key);
     this.lists = new Set([
       ...(['looks', 'heard', 'asked', 'readings', 'tests'] as const).map((key) => list('knowledge', key)),

@@ -4,6 +4,7 @@
  * changeable from the moment on at which two members differ in it, and whoever relied on its being always the same is
  * told (trie.ts), so nothing has to be declared fixed.
  */
+import type { Reach } from '../../hazards/types.ts';
 import type { World } from '../../world/types.ts';
 
 /** The members that change; what else a World has is fixed for the drill. */
@@ -24,7 +25,7 @@ export const memberNames = [
   'ended',
 ] as const;
 export type MemberName = (typeof memberNames)[number];
-export type Member = World[MemberName];
+export type Member = World[MemberName] | Reach;
 
 /** Where each member stands in a tuple. */
 export const at: Readonly<Record<MemberName, number>> = Object.fromEntries(
@@ -139,9 +140,8 @@ export class Place {
   }
 }
 
-/** One member of the World in all the forms that were met. */
+/** One member of the World, or a reach into it, in all the forms that were met. */
 export class Group {
-  readonly name: MemberName;
   readonly members: Member[] = [];
   readonly root: Place;
   /** The member's number as a place. */
@@ -154,8 +154,7 @@ export class Group {
   /** Members for which there is room in the places. */
   room = 64;
 
-  constructor(name: MemberName, first: Member) {
-    this.name = name;
+  constructor(first: Member) {
     this.members.push(first);
     this.ids.set(this.textOf(first), 0);
     this.keepPieces(first);

@@ -24,7 +24,7 @@ const manner: Manner = { whole: new Set(), lists: new Set() };
 it('gives what the function gives, whenever a place turns out to change', () => {
   fc.assert(
     fc.property(fc.array(guards, { minLength: 1, maxLength: 40 }), (list) => {
-      const group = new Group('guards', list[0] as Guards);
+      const group = new Group(list[0] as Guards);
       const groups = Object.keys({
         clock: 0,
         site: 0,
