@@ -34,7 +34,7 @@ it('gives what the function gives, whenever a place turns out to change', () => 
         tools: 0,
         jumpers: 0,
         covers: 0,
-      }).map((name) => new Group(name as 'clock', start[name as 'clock']));
+      }).map((name) => new Group(start[name as 'clock']));
       groups.push(group);
       const trie = new Trie<string>();
       for (const each of list) {
