@@ -81,7 +81,7 @@ export const surroundingsOf = (set: Materials): Surroundings => {
     },
     soak: (site, air, { window: bright, fog }, colour, density) => {
       land?.soak(set, site.wetness, air.snow, air.flooded, air.iced);
-      grown?.soak(air.iced);
+      grown?.soak(air.iced, air.snow);
       set.windowLit.emissiveIntensity = bright;
       set.lampLit.emissiveIntensity = 2 * bright;
       mist.colour(colour, fog);

@@ -7,14 +7,16 @@ import { stream } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { wire } from './wire.ts';
 
-const spray = (a: Assembly, at: Vector3, width: number, next: () => number, droop = 0): void => {
+/** A spray of leaves; `out`: away from the crown's middle, which is how it takes the light. */
+const spray = (a: Assembly, at: Vector3, width: number, out: Vector3, next: () => number): void => {
   const turn = new Matrix4()
     .makeRotationZ(next() * Math.PI * 2)
-    .multiply(new Matrix4().makeRotationX((next() - 0.5) * 2.2 + droop))
+    .multiply(new Matrix4().makeRotationX((next() - 0.5) * 2.2))
     .setPosition(at);
   const g = new PlaneGeometry(width, width);
   const n = g.getAttribute('normal');
-  for (let i = 0; i < n.count; i++) n.setXYZ(i, 0.2, 0.2, 1);
+  const { x, y, z } = out.clone().transformDirection(turn.clone().invert());
+  for (let i = 0; i < n.count; i++) n.setXYZ(i, x, y, z);
   a.within(turn, () => a.add('leaves', g));
 };
 
@@ -122,13 +124,16 @@ export const tree = builder({
     if (bare) return;
     const count = bush ? 70 : 230;
     const low = bush ? 0.05 : 0.36;
+    const middle = (s.height * (1 + low)) / 2;
     for (let i = 0; i < count; i++) {
       const u = next() * 2 - 1;
       const t = next() * 2 * Math.PI;
       const shell = 0.55 + 0.45 * Math.sqrt(next());
       const ring = Math.sqrt(1 - u * u) * r * shell * (0.82 + 0.3 * Math.sin(3 * t + part.seed));
       const z = s.height * (low + (1 - low) * (0.5 + 0.5 * u * shell));
-      spray(a, new Vector3(ring * Math.cos(t), ring * Math.sin(t), z), r * (0.5 + 0.25 * next()), next);
+      const at = new Vector3(ring * Math.cos(t), ring * Math.sin(t), z);
+      const out = new Vector3(at.x / r, at.y / r, (2.2 * (z - middle)) / (s.height - middle) + 0.35);
+      spray(a, at, r * (0.5 + 0.25 * next()), out, next);
     }
   },
 });

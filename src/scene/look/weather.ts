@@ -89,7 +89,7 @@ void main() {
   c = clouded(c, fogged, d);
   // A flash behind the clouds, low over the field.
   float near = max(dot(d, normalize(vec3(-0.35, 0.92, 0.1))), 0.0);
-  c += flash * vec3(0.62, 0.7, 0.95) * (0.1 + 0.9 * pow(near, 5.0)) * smoothstep(-0.08, 0.12, d.z);
+  c += flash * vec3(0.62, 0.7, 0.95) * (0.1 + 0.9 * pow(near, 5.0)) * (0.35 + 1.3 * thick(d)) * smoothstep(-0.08, 0.12, d.z);
   gl_FragColor = vec4(c, 1.0);
   #include <tonemapping_fragment>
   #include <colorspace_fragment>

@@ -14,6 +14,7 @@ import {
   MeshStandardMaterial,
   PlaneGeometry,
   Quaternion,
+  ShaderChunk,
   SRGBColorSpace,
   Vector3,
 } from 'three';
@@ -23,6 +24,7 @@ import type { Materials } from '../materials/materials.ts';
 import { hash, stream } from '../materials/noise.ts';
 import { drives, groundAt, road } from './lie.ts';
 import type { Place, Plants } from './setting.ts';
+import { SNOW } from './surface.ts';
 
 /** Blades of grass on transparent ground, root at the lower edge. */
 const blades = (): DataTexture => {
@@ -96,6 +98,29 @@ const tufts = (count: number, height: number, keep: (x: number, y: number) => bo
   return out;
 };
 
+/**
+ * Leaves and blades are lit by where they grow, not by which face of the card is seen: a card turned round would stand dark among
+ * its like. Snow lies on the paler of them.
+ */
+const eitherFace = (material: MeshStandardMaterial, lying: { value: number }): MeshStandardMaterial => {
+  material.onBeforeCompile = (shader) => {
+    shader.uniforms.lying = lying;
+    shader.fragmentShader = shader.fragmentShader
+      .replace('#include <common>', '#include <common>\nuniform float lying;')
+      .replace(
+        '#include <map_fragment>',
+        `#include <map_fragment>
+diffuseColor.rgb = mix(diffuseColor.rgb, vec3(${SNOW}), lying * (0.35 + 0.5 * smoothstep(0.03, 0.2, diffuseColor.g)));`,
+      )
+      .replace(
+        '#include <normal_fragment_begin>',
+        ShaderChunk.normal_fragment_begin.replace('gl_FrontFacing ? 1.0 : - 1.0', '1.0'),
+      );
+  };
+  material.customProgramCacheKey = () => 'either face';
+  return material;
+};
+
 type CopyOf = (material: MeshStandardMaterial) => MeshStandardMaterial;
 
 const instanced = (mesh: Mesh, copyOf: CopyOf, places: readonly Matrix4[], shadow: boolean): InstancedMesh => {
@@ -143,8 +168,8 @@ const fence = (set: Materials, copyOf: CopyOf): InstancedMesh[] => {
 
 export interface Grown {
   readonly group: Group;
-  /** Takes over what rain did to the materials it shares with hardware; a skin of ice on every blade, or none. */
-  soak(iced: boolean): void;
+  /** Takes over what rain did to the materials it shares with hardware; a skin of ice on every blade, or none; snow on them, 0 to 1. */
+  soak(iced: boolean, snow?: number): void;
   dispose(): void;
 }
 
@@ -157,21 +182,20 @@ export const grownIn = (
   many: number,
 ): Grown => {
   const group = new Group();
+  const lying = { value: 0 };
   // A material that served single things and many-fold ones would change its program twice a frame.
   const copies = new Map<MeshStandardMaterial, MeshStandardMaterial>();
   const copyOf: CopyOf = (material) => {
-    const copy = copies.get(material) ?? material.clone();
+    const copy =
+      copies.get(material) ?? (material.alphaTest > 0 ? eitherFace(material.clone(), lying) : material.clone());
     copies.set(material, copy);
     return copy;
   };
   const texture = blades();
-  const material = new MeshStandardMaterial({
-    map: texture,
-    alphaTest: 0.4,
-    side: DoubleSide,
-    roughness: 1,
-    envMapIntensity: 0.5,
-  });
+  const material = eitherFace(
+    new MeshStandardMaterial({ map: texture, alphaTest: 0.4, side: DoubleSide, roughness: 1, envMapIntensity: 0.5 }),
+    lying,
+  );
   const geometry = tuft();
   const places = tufts(many * place.grass.many, place.grass.tall, keep);
   const grass = new InstancedMesh(geometry, material, places.length);
@@ -187,13 +211,14 @@ export const grownIn = (
   );
   return {
     group,
-    soak: (on) => {
+    soak: (on, snow = 0) => {
       for (const [from, to] of copies) {
         to.color.copy(from.color);
         to.roughness = from.roughness;
       }
       if (on) material.color.setRGB(2.1, 2.3, 2.7);
       else material.color.setRGB(1, 1, 1);
+      lying.value = snow;
       material.roughness = on ? 0.65 : 1;
     },
     dispose: () => {

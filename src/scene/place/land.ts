@@ -3,6 +3,7 @@ import { BufferAttribute, BufferGeometry, Color, Group, Mesh, MeshStandardMateri
 import { type Materials, wet } from '../materials/materials.ts';
 import { drives, groundAt, road } from './lie.ts';
 import type { Place } from './setting.ts';
+import { surfaceOf } from './surface.ts';
 
 type Line = readonly number[];
 
@@ -52,27 +53,6 @@ const ground = (): BufferGeometry => {
   return sheet(xs, ys, (x, y) => groundAt(x, y) - (y < -6.5 && y > -11.6 && x < road.end ? 0.06 : 0), 3);
 };
 
-/** Breaks the repetition of a tiled texture with two slow waves of shade over the ground. */
-const varied = (material: MeshStandardMaterial, scale: number): MeshStandardMaterial => {
-  const copy = material.clone();
-  copy.onBeforeCompile = (shader) => {
-    shader.vertexShader = shader.vertexShader
-      .replace('#include <common>', '#include <common>\nvarying vec2 vLie;')
-      .replace('#include <begin_vertex>', '#include <begin_vertex>\nvLie = position.xy;');
-    shader.fragmentShader = shader.fragmentShader
-      .replace('#include <common>', '#include <common>\nvarying vec2 vLie;')
-      .replace(
-        '#include <map_fragment>',
-        `#include <map_fragment>
-vec4 broad = texture2D(map, vMapUv * ${scale.toFixed(3)} + 0.37);
-float wave = sin(vLie.x * 0.21 + sin(vLie.y * 0.17) * 1.7) * sin(vLie.y * 0.26 + 0.6) * 0.5 + 0.5;
-diffuseColor.rgb *= mix(0.72, 1.22, wave) * mix(vec3(1.0), broad.rgb / max(0.001, dot(broad.rgb, vec3(0.333))), 0.5);`,
-      );
-  };
-  copy.customProgramCacheKey = () => `varied ${scale}`;
-  return copy;
-};
-
 const strip = (
   from: number,
   to: number,
@@ -85,11 +65,11 @@ const strip = (
   return sheet(range(x0, x1, 4), ys, (_x, y) => z(y), tile);
 };
 
-/** Grass late in the year; the rest is as it is. */
-const autumn = new Color(1.45, 1.2, 1.05);
+/** Grass late in the year: straw among the green; the rest is as it is. */
+const autumn = new Color(1.35, 1.12, 1.75);
 const white = new Color(1, 1, 1);
-/** Snow over a dark texture: beyond white, so that blades still show through. */
-const lying = new Color(3.4, 3.5, 3.7);
+/** Snow on a roof: beyond white over its dark texture, so that courses still show through. */
+const roofed = new Color(6, 6.2, 6.6);
 
 /** Level of standing water: over the flat by the pole, under the crown of the road; hummocks stand out of it. */
 const FLOOD = 0.014;
@@ -104,9 +84,11 @@ export interface Land {
 /** The land of a scene. */
 export const landOf = (set: Materials, place: Place): Land => {
   const group = new Group();
-  const grass = varied(set.grass, 0.173);
-  const gravel = varied(set.gravel, 0.31);
-  const asphalt = varied(set.asphalt, 0.27);
+  const lying = { value: 0 };
+  const grass = surfaceOf(set.grass, { broad: 0.173 }, lying);
+  const gravel = surfaceOf(set.gravel, { broad: 0.31 }, lying);
+  const asphalt = surfaceOf(set.asphalt, { broad: 0.13, road: { line: place.centreLine } }, lying);
+  const concrete = surfaceOf(set.concrete, { broad: 0.29 }, lying);
   for (const m of [grass, gravel]) m.envMapIntensity = 0.5;
   const add = (g: BufferGeometry, m: MeshStandardMaterial): void => {
     const mesh = new Mesh(g, m);
@@ -125,7 +107,7 @@ export const landOf = (set: Materials, place: Place): Land => {
     strip(road.far - 0.95, road.far + 0.15, -300, road.end + 1, (y) => -0.014 + 0.045 * (y - road.far), 2),
     gravel,
   );
-  const paving = { asphalt, gravel, concrete: set.concrete };
+  const paving = { asphalt, gravel, concrete };
   for (const { from, to, level, of } of place.paved)
     add(
       strip(from, to, -300, road.end + 1, () => level, 3),
@@ -159,15 +141,18 @@ export const landOf = (set: Materials, place: Place): Land => {
         [grass, materials.grass, autumn],
         [gravel, materials.gravel, white],
         [asphalt, materials.asphalt, white],
+        [concrete, materials.concrete, white],
       ] as const) {
         mine.color.copy(theirs.color).multiply(tint);
-        if (snow > 0) mine.color.lerp(lying, mine === asphalt ? 0.35 : 0.85);
-        mine.roughness = mine === asphalt ? theirs.roughness : iced ? 0.72 : 1;
+        const paved = mine === asphalt || mine === concrete;
+        mine.roughness = paved ? theirs.roughness : iced ? 0.72 : 1;
       }
+      lying.value = snow;
+      materials.shingles.color.lerp(roofed, 0.85 * snow);
     },
     dispose: () => {
       for (const child of group.children) (child as Mesh).geometry.dispose();
-      for (const m of [grass, gravel, asphalt, water.material]) m.dispose();
+      for (const m of [grass, gravel, asphalt, concrete, water.material]) m.dispose();
     },
   };
 };

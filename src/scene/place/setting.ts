@@ -42,6 +42,8 @@ export interface Place {
   readonly grass: { readonly many: number; readonly tall: number };
   readonly fieldFence: boolean;
   readonly drives: boolean;
+  /** Whether a line is painted along the middle of the road. */
+  readonly centreLine: boolean;
 }
 
 /** Whether a rectangle is clear of something. */
@@ -119,6 +121,7 @@ const farmland: Place = {
   grass: { many: 1, tall: 1 },
   fieldFence: true,
   drives: true,
+  centreLine: false,
 };
 
 const onDrive = (x: number): boolean => drives.some((drive) => Math.abs(x - drive.x) < 4);
@@ -188,6 +191,7 @@ const village = ({ free, clear }: Room, dark: boolean): Place => {
     standing,
     grass: { many: 0.55, tall: 0.42 },
     fieldFence: false,
+    centreLine: true,
   };
 };
 
@@ -239,6 +243,7 @@ const street = ({ free, clear }: Room, dark: boolean): Place => {
     grass: { many: 0, tall: 1 },
     fieldFence: false,
     drives: false,
+    centreLine: true,
   };
 };
 
@@ -278,6 +283,7 @@ const works = ({ free, clear }: Room, dark: boolean): Place => {
     grass: { many: 0.7, tall: 0.7 },
     fieldFence: false,
     drives: false,
+    centreLine: true,
   };
 };
 

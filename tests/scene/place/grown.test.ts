@@ -36,4 +36,25 @@ describe('in the cold', () => {
     expect(roughest(true)).toBeLessThan(roughest(false));
     expect(roughest(true)).toBeGreaterThan(0.6);
   });
+
+  it('snow that falls lies on ground, road and blades, and on nothing when it is gone', () => {
+    const land = landOf(set, place);
+    const grown = grownIn(set, place, -2, () => true, 10);
+    const lying = (): readonly number[] =>
+      [...land.group.children, ...grown.group.children]
+        .map((mesh) => (mesh as Mesh).material as MeshStandardMaterial)
+        .map((material) => {
+          const shader = { uniforms: {} as Record<string, { value: number }>, vertexShader: '', fragmentShader: '' };
+          material.onBeforeCompile(shader as never, null as never);
+          return shader.uniforms.lying?.value ?? Number.NaN;
+        })
+        .filter((depth) => !Number.isNaN(depth));
+    land.soak(set, 0, 1);
+    grown.soak(false, 1);
+    expect(lying().length).toBeGreaterThan(5);
+    expect(new Set(lying())).toEqual(new Set([1]));
+    land.soak(set, 0, 0);
+    grown.soak(false, 0);
+    expect(new Set(lying())).toEqual(new Set([0]));
+  });
 });
