@@ -1,8 +1,8 @@
 /**
  * The ways into hazards that a short proof looks for: one a hazard that has a cause, not the soonest of all lessons. Only
  * acts that have to do with the parts, tools and people of the hazards left, place by place as one gets to them; then what
- * is put on or asked for and relied on; then one operation, for hazards that lie on metal. What is not found is claimed
- * 'not finished', as in a full proof.
+ * is put on or asked for and relied on; then acts passed over before; then one operation, for hazards that lie on metal.
+ * What is not found is claimed 'not finished', as in a full proof.
  */
 import { type AnyOffer, possibleActs } from '../acts/possibleActs.ts';
 import type { Hazard } from '../hazards/types.ts';
@@ -42,10 +42,14 @@ class Search {
     });
   }
 
-  /** The same at places, soonest place first. What is wanted for all of them may meet what it is not about: last. */
-  at(places: readonly Reached[], left: () => readonly Hazard[], wanted: Wanted): void {
+  /** The same at places, soonest place first; gives what was passed over there, which may meet what it is not about. */
+  at(places: readonly Reached[], left: () => readonly Hazard[], wanted: Wanted): readonly (readonly Try[])[] {
     const all = wanted(left());
-    const over = places.map((place) => (left().length === 0 ? [] : this.through(triesFrom(place, all), left, wanted)));
+    return places.map((place) => (left().length === 0 ? [] : this.through(triesFrom(place, all), left, wanted)));
+  }
+
+  /** Looks at what was passed over. */
+  again(over: readonly (readonly Try[])[], left: () => readonly Hazard[]): void {
     for (const tries of over) this.through(tries, left, () => () => true);
   }
 }
@@ -79,7 +83,7 @@ export function bitesInShort(
 ): ReadonlyMap<string, Bite> {
   const search = new Search(means, asked);
   const places = [...placesFrom(means, arrived)].sort(bySoonest);
-  search.at(places, () => search.left, nearTo);
+  const over = search.at(places, () => search.left, nearTo);
   const open = (): readonly Hazard[] => (means.isSpent ? [] : search.left.filter((hazard) => !isOver(hazard)));
   for (const hazard of open()) {
     for (const acts of relyingOn(arrived.world, hazard)) {
@@ -90,11 +94,12 @@ export function bitesInShort(
       search.at(relying, isLeft, () => () => true);
     }
   }
+  search.again(over, () => search.left);
   const onMetal = (): readonly Hazard[] => open().filter(({ part }) => findPart(arrived.world, part) !== null);
   if (onMetal().length === 0) return search.bites.found;
   for (const operated of operationsFrom(means, places)) {
     if (onMetal().length === 0) break;
-    search.at(placesFrom(means, operated), onMetal, aboutThem);
+    search.again(search.at(placesFrom(means, operated), onMetal, aboutThem), onMetal);
   }
   return search.bites.found;
 }

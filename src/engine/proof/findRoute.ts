@@ -7,11 +7,12 @@ import { refusalOf } from '../acts/act.ts';
 import { standHere } from '../acts/presence.ts';
 import type { Act } from '../acts/types.ts';
 import { faultKind } from '../catalogue/faults.ts';
+import { repairKind } from '../catalogue/repairs.ts';
 import { findPart } from '../world/edit.ts';
 import type { World } from '../world/types.ts';
 import { type Achieved, achieve, achieveAct, perform, type Route } from './achieve.ts';
 import { isLeft, isRestored, mustGo, repairsLeft, unfed } from './goals.ts';
-import { impossibleFor } from './impossible.ts';
+import { impossibleAtOnce, impossibleFor } from './impossible.ts';
 import { type Measure, plainMeasures, stickOf } from './measures.ts';
 import type { Means, Obstacle } from './peek.ts';
 import { type Deed, deedsOf, placedAt, standsOf } from './places.ts';
@@ -203,6 +204,20 @@ export interface Found {
   readonly blocked: readonly Blocked[];
 }
 
+/** A repair that the job hangs on and that is shown to be impossible before any measure is looked for. */
+function neverMended(means: Means, world: World, deadly: ReadonlySet<string>): Blocked | null {
+  const stay = new Set(mustGo(world));
+  for (const act of repairsLeft(world)) {
+    const { mends } = repairKind(act.repair);
+    const hangs = findPart(world, act.part)?.faults.some(
+      ({ id, kind }) => deadly.has(id) && stay.has(id) && mends.includes(kind),
+    );
+    const never = hangs ? impossibleAtOnce(means, world, act) : null;
+    if (never !== null) return { act, obstacles: [], never };
+  }
+  return null;
+}
+
 /** A repair that the job hangs on, with the reason why it cannot be done, where there is one. */
 function withReason(means: Means, world: World, blocked: Blocked, deadly: ReadonlySet<string>): Blocked {
   const { act, obstacles } = blocked;
@@ -213,8 +228,13 @@ function withReason(means: Means, world: World, blocked: Blocked, deadly: Readon
   return never === null ? blocked : { ...blocked, never };
 }
 
-/** From the surveyed scene to the call closed out; null with what is in the way. */
-export function restored(means: Means, start: Route, deadly: ReadonlySet<string>): Found {
+/**
+ * From the surveyed scene to the call closed out; null with what is in the way. `inShort`: nothing is tried where one
+ * repair that it hangs on is shown to be impossible beforehand, and only that one is named.
+ */
+export function restored(means: Means, start: Route, deadly: ReadonlySet<string>, inShort = false): Found {
+  const first = inShort ? neverMended(means, start.stage.world, deadly) : null;
+  if (first !== null) return { route: null, blocked: [first] };
   const { route, blocked } = mended(means, start);
   if (mustGo(route.stage.world).some((id) => deadly.has(id))) {
     return { route: null, blocked: blocked.map((each) => withReason(means, route.stage.world, each, deadly)) };

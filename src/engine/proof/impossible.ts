@@ -88,9 +88,7 @@ function aliveAlways(world: World, obstacles: readonly Obstacle[]): string | nul
     const section = sectionOf(open, point);
     return sources.some((net) => section.has(net));
   });
-  return alive === undefined
-    ? null
-    : `${nameOf(world, alive)} stays alive whatever is opened here, and nothing on the truck keeps hands safe beside it`;
+  return alive === undefined ? null : aliveWords(world, alive);
 }
 
 /** The World with everything closed that can be, and no grounds on. */
@@ -127,18 +125,49 @@ function alwaysStruck(means: Means, best: World, act: Repair): string | null {
   return struck.every((each) => each !== undefined) ? (struck[0]?.part ?? null) : null;
 }
 
-/** The reason in a few words; null where none is shown. */
-export function impossibleFor(means: Means, world: World, act: Act, obstacles: readonly Obstacle[]): string | null {
-  if (isOutOfReach(world, act)) return 'it is done aloft, and nothing on the truck gets anybody up there';
-  const alive = aliveAlways(world, obstacles);
-  if (alive !== null || act.act !== 'repair') return alive;
+const aliveWords = (world: World, point: PointId): string =>
+  `${nameOf(world, point)} stays alive whatever is opened here, and nothing on the truck keeps hands safe beside it`;
+
+/** Metal that is one with the source with everything opened, and near which the crew at its best is exposed from any stand; null when there is none. */
+function aliveAtBest(means: Means, best: World, act: Repair): PointId | null {
+  const open = remade(best, openest);
+  const { at, phases } = best.given.supply;
+  const isAlive = (point: PointId): boolean => {
+    const section = sectionOf(open, point);
+    return phaseNets(at, phases).some((net) => section.has(net));
+  };
+  const near = reachesOf(means, best, act).map(({ of }) => {
+    const met = of.flatMap((reach) => means.step.met(reach, open, open));
+    return met.find(({ mechanism, point }) => mechanism === 'approach' && point !== null && isAlive(point))?.point;
+  });
+  return near.every((point) => point != null) ? (near[0] ?? null) : null;
+}
+
+/** The reason, where one is shown without looking for measures first; null where none is. */
+export function impossibleAtOnce(means: Means, world: World, act: Repair): string | null {
+  if (isOutOfReach(world, act)) return unliftedWords;
   const best = atBest(world, act);
+  const alive = aliveAtBest(means, best, act);
+  return alive === null ? neverAtBest(means, best, act) : aliveWords(world, alive);
+}
+
+const unliftedWords = 'it is done aloft, and nothing on the truck gets anybody up there';
+
+function neverAtBest(means: Means, best: World, act: Repair): string | null {
   const bare = neverGrounded(means, best, act);
   if (bare !== null) {
-    return `hands come near ${nameOf(world, bare)}, there is nothing on the truck to ground it with, nor anything that keeps hands safe beside it alive`;
+    return `hands come near ${nameOf(best, bare)}, there is nothing on the truck to ground it with, nor anything that keeps hands safe beside it alive`;
   }
   const loose = alwaysStruck(means, best, act);
   return loose === null
     ? null
-    : `what is loose at ${findPart(world, loose)?.name ?? loose} can strike whoever goes there, and nothing on the truck holds it`;
+    : `what is loose at ${findPart(best, loose)?.name ?? loose} can strike whoever goes there, and nothing on the truck holds it`;
+}
+
+/** The reason in a few words; null where none is shown. */
+export function impossibleFor(means: Means, world: World, act: Act, obstacles: readonly Obstacle[]): string | null {
+  if (isOutOfReach(world, act)) return unliftedWords;
+  const alive = aliveAlways(world, obstacles);
+  if (alive !== null || act.act !== 'repair') return alive;
+  return neverAtBest(means, atBest(world, act), act);
 }

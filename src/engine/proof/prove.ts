@@ -80,7 +80,7 @@ export function prove(start: World, options: ProveOptions): Proof {
   say('route');
   const holdsSource = causes.some(({ on }) => start.parts.some(({ id, premises }) => id === on && premises !== null));
   const handOver = handedOver(means, survey.route, holdsSource);
-  const found: Found = restored(means, survey.route, deadly);
+  const found: Found = restored(means, survey.route, deadly, inShort);
   say('par');
   const arranged = runs > 0 ? arrangementsOf(means, start, deadly, runs) : null;
   const par = parOf({ arranged, means, start, survey, found, handOver, deadly, tries });

@@ -5,6 +5,7 @@ import type { Act } from '../../../src/engine/acts/types.ts';
 import { hazardsIn } from '../../../src/engine/hazards/hazardsIn.ts';
 import { restored, surveyed } from '../../../src/engine/proof/findRoute.ts';
 import { deadlyFaults } from '../../../src/engine/proof/goals.ts';
+import { impossibleAtOnce } from '../../../src/engine/proof/impossible.ts';
 import { exploreAll } from '../../../src/engine/proof/learned/exploreAll.ts';
 import { Transitions } from '../../../src/engine/proof/learned/transitions.ts';
 import { routeClaims } from '../../../src/engine/proof/par.ts';
@@ -51,6 +52,29 @@ it('what is done beside metal that nothing on the truck grounds', () => {
   const { outcome, words } = searched(millLane(brokenTie, withTools(bucket, arm)));
   expect(outcome).toBe('holds');
   expect(words).toMatch(/nothing on the truck to ground it with/);
+});
+
+it.each([
+  ['nothing lifts anybody', millLane(brokenTie), /gets anybody up/],
+  ['the source stays on it', sceneOf('beech-lane-number'), /BL-14 stays alive whatever is opened here/],
+  ['what strikes', sceneOf('hill-road-gloves'), /can strike whoever goes there/],
+  ['nothing grounds it', millLane(brokenTie, withTools(bucket, arm)), /nothing on the truck to ground it with/],
+])('a short proof shows it before it tries anything: %s', (_what, world, why) => {
+  const means = new Means(world);
+  const survey = surveyed(means, world);
+  if (survey === null) throw new Error('the scene cannot be looked over');
+  const before = means.transitions;
+  const { route, blocked } = restored(means, survey.route, deadlyFaults(hazardsIn(world)), true);
+  expect(route).toBeNull();
+  expect(blocked.map(({ never }) => never)).toEqual([expect.stringMatching(why)]);
+  expect(means.transitions).toBe(before);
+});
+
+it('a short proof shows nothing of what this crew can do', () => {
+  const world = millLane(brokenTie, withTools(bucket, ...grounds, arm));
+  const survey = surveyed(new Means(world), world);
+  if (survey === null) throw new Error('the scene cannot be looked over');
+  expect(impossibleAtOnce(new Means(world), survey.route.stage.world, tieIn)).toBeNull();
 });
 
 describe('what can strike whoever does it', () => {
