@@ -89,12 +89,20 @@ const firstAt = (refusals: readonly Refusal[]): Refusal[] => {
 
 /** Reads one scenario file; `file` is only told in problems. */
 export const parse = (text: unknown, file: string, options: ParseOptions = {}): Parsed => {
+  if (typeof text === 'string') return check(readTree(text), file, options);
+  const refusal = { path: [], found: shown(text), expected: 'the text of a scenario', place: { line: 1, column: 1 } };
+  return { ok: false, problems: problemsFrom(file, [refusal]) };
+};
+
+/**
+ * Reads what this program has written itself and holds as plain data still, without a detour by text: the same checks but
+ * those of the text, and every problem told at its beginning. Whatever comes from outside goes by `parse`.
+ */
+export const parseWritten = (value: Written, file: string, options: ParseOptions = {}): Parsed =>
+  check({ value, refusals: [], placeOf: () => ({ line: 1, column: 1 }) }, file, options);
+
+function check(tree: Tree, file: string, options: ParseOptions): Parsed {
   const fail = (refusals: readonly PlacedRefusal[]): Parsed => ({ ok: false, problems: problemsFrom(file, refusals) });
-  if (typeof text !== 'string') {
-    const found = shown(text);
-    return fail([{ path: [], found, expected: 'the text of a scenario', place: { line: 1, column: 1 } }]);
-  }
-  const tree = readTree(text);
   const { value } = tree;
   if (value === undefined) return fail(tree.refusals);
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
@@ -122,4 +130,4 @@ export const parse = (text: unknown, file: string, options: ParseOptions = {}): 
   ];
   if (last.length > 0) return fail(place(tree, last));
   return { ok: true, scenario, hash: scenarioHash(scenario) };
-};
+}

@@ -1,12 +1,14 @@
 /**
  * Faults and look-alikes for a scene: a kind is drawn for what it can lie on, a part of a sort and made of what it asks
- * for, a tool, somebody who is there, the site; one a carrier. Kinds whose leak ends on another part are not drawn, for
+ * for, a tool, somebody who is there, the site; one a carrier, in weather and light that it can be there in. Kinds whose leak ends on another part are not drawn, for
  * somebody has to say where. A fault on a tool brings the day of test that it asks for.
  */
 import { faultKinds } from '../catalogue/faults.ts';
 import type { FaultKind } from '../catalogue/types.ts';
+import type { Scenario } from '../scenario/types.ts';
 import type { World } from '../world/types.ts';
 import type { Draw } from './draw.ts';
+import { mayLieIn } from './odd.ts';
 import type { Bounds, Range } from './types.ts';
 import { carried, datedFor } from './varyCrew.ts';
 import { type Group, groupAt, rowsAt } from './written.ts';
@@ -21,8 +23,9 @@ interface Carrier {
 const carriersOf = ({ parts, tools, people }: World): readonly Carrier[] => [
   ...parts.map(({ id, kind, words }) => ({ id, sort: kind, words })),
   ...tools.map(({ id, kind }) => ({ id, sort: `tool:${kind}`, words: {} })),
+  // A customer is not among those that a file can lay a fault on.
   ...people
-    .filter(({ at, role }) => at !== null || role === 'dispatcher' || role === 'second')
+    .filter(({ at, role }) => (at !== null && role !== 'customer') || role === 'dispatcher' || role === 'second')
     .map(({ id, role }) => ({ id, sort: `person:${role}`, words: {} })),
   { id: 'site', sort: 'site', words: {} },
 ];
@@ -67,13 +70,22 @@ const idsOf = (rows: readonly Group[]): ReadonlySet<string> => new Set(rows.map(
 
 const size = (draw: Draw, { least, most }: Range): number => draw.whole(least, most);
 
-/** The varied scene with faults and look-alikes; `bare` is its World with none. */
-export function layFaults(draw: Draw, base: Group, varied: Group, bare: World, bounds: Bounds): Group {
-  const carriers = carriersOf(bare);
+/** A scene with no faults, read and built. */
+export interface Bare {
+  readonly scenario: Scenario;
+  readonly world: World;
+}
+
+/** The varied scene with faults and look-alikes; `bare` is that scene with none. */
+export function layFaults(draw: Draw, base: Group, varied: Group, bare: Bare, bounds: Bounds): Group {
+  const carriers = carriersOf(bare.world);
   const taken = new Set<string>();
   const { kinds, not, ofBase } = bounds.faults;
   const allowed = (kind: FaultKind): boolean =>
-    isFree(kind) && !not.includes(kind.id) && (kind.benign || kinds.length === 0 || kinds.includes(kind.id));
+    isFree(kind) &&
+    mayLieIn(bare.scenario, kind.id) &&
+    !not.includes(kind.id) &&
+    (kind.benign || kinds.length === 0 || kinds.includes(kind.id));
   const pool = (benign: boolean, own: readonly Group[], count: number): Pool => ({
     kinds: faultKinds.filter((kind) => kind.benign === benign && allowed(kind)),
     often: idsOf(own),

@@ -78,12 +78,12 @@ const needs: Readonly<Record<string, Needs>> = {
   'tank-rain-run': { holds: ({ site }) => site.temperatureC > 0, why: 'rain runs down a tank in frost' },
 };
 
+/** Whether weather and light of a scene are such that the kind can be there at all. */
+export const mayLieIn = (scenario: Scenario, kind: string): boolean => needs[kind]?.holds(scenario) ?? true;
+
 const weather: Rule = ({ scenario }) =>
   first(
-    kindsOf(scenario).map((kind) => {
-      const need = needs[kind];
-      return need === undefined || need.holds(scenario) ? null : `${need.why}: ${faultKind(kind).name}`;
-    }),
+    kindsOf(scenario).map((kind) => (mayLieIn(scenario, kind) ? null : `${needs[kind]?.why}: ${faultKind(kind).name}`)),
   );
 
 /** Two of one sort that say the opposite of each other. */
@@ -179,8 +179,20 @@ const words: Rule = ({ scenario }) => {
   );
 };
 
-const rules: readonly Rule[] = [falls, light, weather, opposites, states, sets, heights, words];
+/** What is said is written anew last (retell.ts). */
+const ofScene: readonly Rule[] = [falls, light, weather, opposites, heights, states, sets];
 
-/** What is odd about the scene, the first thing found; null where nothing is. */
+const found = (rules: readonly Rule[], scene: Scene): string | null => {
+  for (const rule of rules) {
+    const why = rule(scene);
+    if (why !== null) return why;
+  }
+  return null;
+};
+
+/** What is odd about the scene, the first thing found; null where nothing is. What is said there is not asked about. */
+export const oddScene = (scenario: Scenario, world: World): string | null => found(ofScene, { scenario, world });
+
+/** The same, and what is said. */
 export const oddIn = (scenario: Scenario, world: World): string | null =>
-  first(rules.map((rule) => rule({ scenario, world })));
+  found([...ofScene, words], { scenario, world });

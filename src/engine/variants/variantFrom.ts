@@ -1,21 +1,23 @@
 /**
- * One draw: the base varied (vary.ts), told anew (retell.ts), with faults laid (layFaults.ts), written, read again like any
- * file, and thrown away if the scene is no good one: it does not parse, it is odd (odd.ts), its circuit has no solution,
+ * One draw: the base varied (vary.ts), told anew (retell.ts), with faults laid (layFaults.ts), checked like any scenario,
+ * and thrown away if the scene is no good one: it does not parse, it is odd (odd.ts), its circuit has no solution,
  * its faults do no harm there, a claim of its short proof fails or it has no par, its end or its difficulty is not the one
- * asked for. A fault that is behind no hazard is left out where enough others are.
+ * asked for, what costs least first. A fault that is behind no hazard is left out where enough others are. What is kept is
+ * written, read again like any file, and must then be the scene that was proved.
  */
 import { CircuitDefect } from '../circuit/circuitDefect.ts';
 import { solveCircuit } from '../circuit/solveCircuit.ts';
 import { hazardsIn } from '../hazards/hazardsIn.ts';
 import { prove } from '../proof/prove.ts';
-import { parse } from '../scenario/parse.ts';
-import type { ScenarioVariant } from '../scenario/types.ts';
+import { type Parsed, parse, parseWritten } from '../scenario/parse.ts';
+import { scenarioHash } from '../scenario/scenarioHash.ts';
+import type { Scenario, ScenarioVariant } from '../scenario/types.ts';
 import { build } from '../world/build.ts';
 import type { World } from '../world/types.ts';
 import { difficultyOf, pointsBefore, reachable } from './difficulty.ts';
 import { Draw } from './draw.ts';
 import { layFaults } from './layFaults.ts';
-import { oddIn } from './odd.ts';
+import { oddIn, oddScene } from './odd.ts';
 import { retell } from './retell.ts';
 import type { Base, Bounds, Grade, Rejected, Variant } from './types.ts';
 import { vary } from './vary.ts';
@@ -27,9 +29,9 @@ const SHORT = { most: 1500, tries: 10, inShort: true };
 const head = ({ id }: Base, seed: number, number: number): string =>
   `Drawn and proved by loose-tie generate from ${id}, seed ${seed}, number ${number}.\nAn invention: no real place, road, person or company. Training aid only.`;
 
-const read = (text: string, name: string) => parse(text, name, { parts: (scenario) => build(scenario, '').parts });
+const options = { parts: (scenario: Scenario) => build(scenario, '').parts };
 
-type Read = Extract<ReturnType<typeof read>, { readonly ok: true }>;
+type Read = Extract<Parsed, { readonly ok: true }>;
 type Stepped<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly rejected: Rejected };
 
 const no = (is: Rejected['is'], why: string): { readonly ok: false; readonly rejected: Rejected } => ({
@@ -38,7 +40,7 @@ const no = (is: Rejected['is'], why: string): { readonly ok: false; readonly rej
 });
 
 function readGroup(written: Group, name: string): Stepped<Read> {
-  const parsed = read(writeYaml(written, 'A draw.'), name);
+  const parsed = parseWritten(written, name, options);
   return parsed.ok ? { ok: true, value: parsed } : no('parse', parsed.problems[0]?.message ?? 'no scenario');
 }
 
@@ -74,8 +76,12 @@ function drawn(draw: Draw, base: Group, bounds: Bounds, id: string, from: Scenar
   const varied = { ...vary(draw, base, bounds), faults: [], 'look-alikes': [] };
   const bare = readGroup(varied, id);
   if (!bare.ok) return bare;
-  const laid = built(layFaults(draw, base, varied, build(bare.value.scenario, ''), bounds), id);
+  const { scenario } = bare.value;
+  const laid = built(layFaults(draw, base, varied, { scenario, world: build(scenario, '') }, bounds), id);
   if (!laid.ok) return laid;
+  // Before the hazards, which cost more than all that is asked before them.
+  const odd = oddScene(laid.value.parsed.scenario, laid.value.world);
+  if (odd !== null) return no('odd', odd);
   const behind = new Set(hazardsIn(laid.value.world).flatMap(({ causes }) => causes));
   const rows = rowsAt(laid.value.written, 'faults');
   const faults = rows.filter((row) => behind.has(String(row.id)));
@@ -120,11 +126,13 @@ export function variantFrom({ base, bounds, seed, number, draw: which, grade }: 
   if (bounds.end !== 'any' && proof.par.end !== bounds.end) return no('end', `it ends ${proof.par.end} at best`);
   const difficulty = difficultyOf(before, proof);
   if (grade !== undefined && difficulty.grade !== grade) return no('grade', `grade ${difficulty.grade}`);
-  // The grade stands in the file, and neither the World's physics nor its proof reads it.
+  const asProved = { ...parsed.scenario, grade: difficulty.grade };
   const yaml = writeYaml({ ...written, grade: difficulty.grade }, head(base, seed, number));
-  const graded = read(yaml, id);
+  const graded = parse(yaml, id, options);
   if (!graded.ok) return no('parse', graded.problems[0]?.message ?? 'no scenario');
+  // The grade stands in the file, and neither the World's physics nor its proof reads it.
   const { scenario, hash } = graded;
+  if (hash !== scenarioHash(asProved)) return no('parse', 'it reads otherwise than it was drawn');
   return {
     variant: {
       id,
