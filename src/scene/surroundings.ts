@@ -1,5 +1,5 @@
 /** What stands and lies about the parts: land, growth, backdrop, the line beyond, woods, mist, traffic, the glow of windows. */
-import { Box3, type Color, Group, type Object3D, type Vector3 } from 'three';
+import { Box3, type Color, Group, type Object3D, Vector3 } from 'three';
 import type { Site, World } from '../engine/world/types.ts';
 import { castsItself } from './look/casters.ts';
 import { halosOf } from './look/halo.ts';
@@ -18,6 +18,12 @@ import { placeOf } from './place/setting.ts';
 
 /** Tufts of grass. */
 const TUFTS = 9000;
+
+/** Ground about what stands or is mounted low, kept short by whoever goes there: no blade hides a rod or a pole's foot. */
+const trodden = (world: World): readonly Box3[] =>
+  world.parts
+    .filter(({ at, end }) => end === null && at[2] < 1)
+    .map(({ at: [x, y] }) => new Box3(new Vector3(x - 0.8, y - 0.8, 0), new Vector3(x + 0.8, y + 0.8, 1)));
 
 const insideOf = (boxes: readonly Box3[]) => (x: number, y: number) =>
   !boxes.some((b) => x > b.min.x - 0.1 && x < b.max.x + 0.1 && y > b.min.y - 0.1 && y < b.max.y + 0.1);
@@ -67,7 +73,7 @@ export const surroundingsOf = (set: Materials): Surroundings => {
       land = landOf(set, place);
       root.add(land.group);
       yield;
-      grown = grownIn(set, place, world.site.temperatureC, insideOf(houses), TUFTS);
+      grown = grownIn(set, place, world.site.temperatureC, insideOf([...houses, ...trodden(world)]), TUFTS);
       root.add(grown.group);
       yield;
       // Cars are there before one comes, or it would hold up the frame in which it does.

@@ -54,6 +54,8 @@ export interface Room {
   readonly free: IsFree;
   /** Of these, and of the sight from the road to what stands at a customer's: the engine knows no backdrop that hides it. */
   readonly clear: IsFree;
+  /** Whether something so wide at a place stays off every low line of sight. */
+  past(x: number, y: number, reach: number): boolean;
 }
 
 /** Trees stand off the line: nobody lets them grow into it. */
@@ -298,8 +300,14 @@ export const placeOf = (setting: Setting, room: Room, dark: boolean): Place => {
     works: () => works(room, dark),
   };
   const place = made[setting]();
-  const seenPast = (plants: readonly Spot[]): readonly Spot[] =>
-    plants.filter(([x, y]) => room.clear(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
+  /** `reach`: metres from its middle to which a plant of the usual size hides what is low; of a broad tree only the trunk does. */
+  const seenPast = (plants: readonly Spot[], reach: number): readonly Spot[] =>
+    plants.filter(
+      ([x, y, size]) => room.clear(x - 1.5, y - 1.5, x + 1.5, y + 1.5) && room.past(x, y, Math.max(0.4, reach * size)),
+    );
   const { broadleaf, conifer, bush } = place.plants;
-  return { ...place, plants: { broadleaf: seenPast(broadleaf), conifer: seenPast(conifer), bush: seenPast(bush) } };
+  return {
+    ...place,
+    plants: { broadleaf: seenPast(broadleaf, 0.4), conifer: seenPast(conifer, 2.4), bush: seenPast(bush, 1.5) },
+  };
 };

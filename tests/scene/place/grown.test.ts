@@ -6,7 +6,7 @@ import { grownIn } from '../../../src/scene/place/grown.ts';
 import { landOf } from '../../../src/scene/place/land.ts';
 import { placeOf, type Room } from '../../../src/scene/place/setting.ts';
 
-const anywhere: Room = { free: () => true, clear: () => true };
+const anywhere: Room = { free: () => true, clear: () => true, past: () => true };
 const set = materials();
 const place = placeOf('woods', anywhere, false);
 

@@ -12,8 +12,8 @@ const off =
   (x0, y0, x1, y1) =>
     !(x0 < of.x1 && x1 > of.x0 && y0 < of.y1 && y1 > of.y0);
 const before = { ...yard, y0: 0 };
-const taken: Room = { free: off(yard), clear: off(before) };
-const anywhere: Room = { free: () => true, clear: () => true };
+const taken: Room = { free: off(yard), clear: off(before), past: () => true };
+const anywhere: Room = { free: () => true, clear: () => true, past: () => true };
 
 const boxesIn = (setting: (typeof settings)[number], where: Room): readonly Box3[] =>
   placeOf(setting, where, false).standing.map((one) => {
