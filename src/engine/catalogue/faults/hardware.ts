@@ -19,8 +19,8 @@ const splitTop: FaultKind = {
   signs: [
     {
       ...mark('pin', 'pin: galvanised steel in an open gap of the wood, leaning, grey', 0.012, 0.4),
-      form: 'piece',
-      place: [0.03, -0.1, -0.15],
+      form: 'outline',
+      place: [0, 0, -0.12],
     },
   ],
   conditions: ['split-top', 'loose-pin'],

@@ -1,7 +1,7 @@
 /** Glaze, rubber and metal that only look bad. Each says what it is wrongly called, and how to tell. */
 import type { FaultKind } from '../types.ts';
 import { benign } from './none.ts';
-import { mark } from './signs.ts';
+import { mark, strip } from './signs.ts';
 
 export const insulatorSights: readonly FaultKind[] = [
   {
@@ -19,7 +19,7 @@ export const insulatorSights: readonly FaultKind[] = [
     id: 'casting-line',
     name: 'casting line on porcelain',
     on: ['pin-insulator'],
-    signs: [mark('skirts', 'skirts: brown glaze, wet, one straight raised line from head to foot, even', 0.01, 0.15)],
+    signs: [strip('skirts', 'skirts: brown glaze, wet, one straight raised line from head to foot, even', 0.01, 0.15)],
     conditions: ['factory-seam', 'sound'],
     mistakenFor: ['cracked'],
     tellApart: 'Straight, raised, glazed over, and the same on its neighbours; a crack wanders and is dark.',
@@ -30,7 +30,7 @@ export const insulatorSights: readonly FaultKind[] = [
     name: 'mould line on a body',
     on: ['post-insulator', 'cutout'],
     signs: [
-      mark(
+      strip(
         'body',
         'body: a straight raised line down it from end to end, even, rims whole as far as made out',
         0.01,

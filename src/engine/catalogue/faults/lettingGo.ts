@@ -50,7 +50,14 @@ export const lettingGoFaults: readonly FaultKind[] = [
     id: 'pin-insulator-parted',
     name: 'head of a pin insulator gone',
     signs: [
-      { ...mark, id: 'pieces', words: 'skirts: a bare pin with brown pieces on it, the wire beside it', size: 0.02 },
+      {
+        ...mark,
+        id: 'pieces',
+        words: 'skirts: a bare pin with brown pieces on it, the wire beside it',
+        size: 0.02,
+        extent: 0.18,
+        form: 'outline',
+      },
     ],
     conditions: ['broken'],
     harm: 'Nothing holds the conductor; it lies loose and can drop or swing.',

@@ -46,7 +46,13 @@ const leaning: FaultKind = {
   id: 'pole-leaning',
   name: 'pole that has leaned over in its hole',
   on: ['pole'],
-  signs: [mark('butt', 'butt: wood out of plumb, a gap to the soil on one side, a heap on the other', 0.05, 0.4)],
+  signs: [
+    {
+      ...mark('butt', 'butt: wood out of plumb, a gap to the soil on one side, a heap on the other', 0.05, 0.4),
+      form: 'outline',
+      place: [0, 0, 0.08],
+    },
+  ],
   conditions: ['leaning', 'set-shallow'],
   mechanical: { strength: 0.5 },
   harm: 'The soil has given once; a climber or a changed pull turns the pole farther out of it.',

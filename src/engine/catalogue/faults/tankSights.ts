@@ -48,7 +48,7 @@ export const tankSights: readonly FaultKind[] = [
     id: 'can-seam',
     name: 'pressed seam of a capacitor',
     on: ['capacitor'],
-    signs: [mark('can', 'can: grey steel box, a pressed edge along each side, flat between, dry', 0.03, 0.4)],
+    signs: [strip('can', 'can: grey steel box, a pressed edge along each side, flat between, dry', 0.03, 0.4)],
     conditions: ['factory-seam', 'sound'],
     mistakenFor: ['bulged', 'leaking'],
     tellApart: 'The sides between the edges are flat.',

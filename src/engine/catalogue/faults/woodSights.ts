@@ -1,7 +1,7 @@
 /** Wood that only looks bad: checks, scars of climbers, growth, light. Each says what it is wrongly called, and how to tell. */
 import type { FaultKind } from '../types.ts';
 import { benign } from './none.ts';
-import { mark } from './signs.ts';
+import { mark, strip } from './signs.ts';
 
 export const woodSights: readonly FaultKind[] = [
   {
@@ -9,7 +9,7 @@ export const woodSights: readonly FaultKind[] = [
     id: 'season-check',
     name: 'season check in the wood',
     on: ['pole'],
-    signs: [mark('body', 'body: grey-brown wood, one long open line lengthwise, its edges dry and clean', 0.02, 1.5)],
+    signs: [strip('body', 'body: grey-brown wood, one long open line lengthwise, its edges dry and clean', 0.02, 1.5)],
     conditions: ['season-checks', 'sound'],
     mistakenFor: ['burn-track', 'shell-rot'],
     tellApart: 'It runs with the grain, is dry inside, and the hammer rings clear beside it.',
@@ -83,7 +83,7 @@ export const woodSights: readonly FaultKind[] = [
     id: 'arm-season-check',
     name: 'season check in an arm',
     on: ['crossarm'],
-    signs: [mark('arm', 'arm: grey wood across the pole, an open line with the grain, two braces, level', 0.03, 0.8)],
+    signs: [strip('arm', 'arm: grey wood across the pole, an open line with the grain, two braces, level', 0.03, 0.8)],
     conditions: ['season-checks', 'sound'],
     mistakenFor: ['arm-cracked', 'broken'],
     tellApart: 'It misses the bolt holes and the arm is straight.',
