@@ -3,7 +3,7 @@
  * bolt; it stands off along `side`, axis upright. States: `whole`, `disconnected` (the disconnector has blown off, the
  * ground lead hangs free), `no-ground` (no lead on the stud), `burst` (housing torn open on the outer side, black). Size: reach of the hanger, drop of the ground lead.
  */
-import { type BufferGeometry, CylinderGeometry, Matrix4 } from 'three';
+import { type BufferGeometry, CylinderGeometry, Matrix4, PlaneGeometry } from 'three';
 import { noise } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
@@ -33,6 +33,61 @@ const torn = (g: BufferGeometry): BufferGeometry => {
   return g;
 };
 
+/** A strip of housing torn loose and curled outward, its edge ragged, its inner side black. */
+const flap = (at: number, from: number, reach: number): readonly [outer: BufferGeometry, inner: BufferGeometry] => {
+  const [long, wide] = [10, 5];
+  const skin = (off: number): BufferGeometry => {
+    const g = new PlaneGeometry(1, 1, wide, long);
+    const p = g.getAttribute('position');
+    for (let i = 0; i < p.count; i++) {
+      const [u, v] = [p.getX(i) * 2, 0.5 - p.getY(i)];
+      const ragged = (0.011 + 0.004 * Math.sin(v * 23 + at * 7)) * (1 - 0.55 * v) + 0.003 * Math.sin(v * 61 + u * 3);
+      const bend = v * 1.9;
+      const r = 0.024 + off + reach * (1 - Math.cos(bend)) * 0.62 - 0.1 * ragged * u * u;
+      const z = from - reach * Math.sin(bend) * 0.8;
+      const t = at + (u * ragged) / 0.024;
+      p.setXYZ(i, r * Math.cos(t), r * Math.sin(t), z);
+    }
+    g.computeVertexNormals();
+    return g;
+  };
+  const inner = skin(0);
+  const index = Array.from(inner.getIndex()?.array ?? []);
+  const turned: number[] = [];
+  for (let i = 0; i < index.length; i += 3)
+    turned.push(index[i] as number, index[i + 2] as number, index[i + 1] as number);
+  inner.setIndex(turned);
+  inner.computeVertexNormals();
+  return [skin(0.0025), inner];
+};
+
+/** What shows through a burst housing: the stack of its blocks, cracked and black, and rags of the housing about it. */
+const burst = (a: Assembly, porcelain: boolean): void => {
+  for (let i = 0; i < 6; i++) {
+    const z = 0.026 + i * 0.029;
+    const off = 0.0016 * Math.sin(i * 4.1);
+    a.add(
+      i % 2 === 0 ? 'black' : 'steelDark',
+      rod([off, off, z], [off, -off, z + 0.0255], 0.0175 - 0.001 * (i % 3), 18),
+    );
+    a.add('black', block([0.0165, 0.009 * Math.sin(i * 2.3), z + 0.012], [0.005, 0.008, 0.014], 0.3));
+  }
+  if (porcelain) {
+    for (let i = 0; i < 4; i++)
+      a.add('bisque', block([0.034, 0.02 * Math.cos(i * 2), 0.004], [0.02, 0.014, 0.008], 0.3));
+    return;
+  }
+  for (const [at, from, reach] of [
+    [0.85, 0.15, 0.07],
+    [-0.8, 0.1, 0.062],
+    [0.35, 0.055, 0.045],
+  ] as const) {
+    const [outer, inner] = flap(at, from, reach);
+    a.add('polymer', outer);
+    a.add('black', inner);
+  }
+};
+
 export const arrester = builder({
   kind: 'arrester',
   states: ['whole', 'disconnected', 'no-ground', 'burst'],
@@ -52,17 +107,7 @@ export const arrester = builder({
         const shape = part.variant === 'porcelain' ? 'arresterPorcelain' : 'arrester';
         const body = turnedOf(shape);
         a.add(part.variant === 'porcelain' ? 'porcelainBrown' : 'polymer', part.state === 'burst' ? torn(body) : body);
-        if (part.state === 'burst') {
-          for (let i = 0; i < 5; i++)
-            a.add('black', rod([0.006, 0, 0.02 + i * 0.034], [0.006, 0, 0.05 + i * 0.034], 0.019, 12));
-          // What was torn off hangs out of the gap.
-          for (const y of [-0.03, 0.026])
-            a.add(
-              'black',
-              bar([0.03, y * 0.6, 0.09], [0.082, y, 0.01], 0.026, 0.006),
-              bar([0.082, y, 0.01], [0.078, y * 1.3, -0.05], 0.02, 0.005),
-            );
-        }
+        if (part.state === 'burst') burst(a, part.variant === 'porcelain');
         a.markable(outerOf(profileOf(shape)));
       });
       a.add('tinned', rod([0, 0, 0.212], [0, 0, 0.262], 0.006, 10));

@@ -34,7 +34,7 @@ const casing = (c: Can, out: number): BufferGeometry => {
 };
 
 const can = (a: Assembly, c: Can, bulged: boolean, markable: boolean, name: string): void => {
-  a.add('lidPaint', casing(c, bulged ? 0.035 : 0));
+  a.add('lidPaint', casing(c, bulged ? 0.05 : 0));
   if (markable)
     a.markable(
       [

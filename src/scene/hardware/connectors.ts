@@ -1,7 +1,7 @@
 /**
  * Connectors that join a tap to a run. Origin: centre of the run, which lies along `side`; the tap lies beside it, above.
  * `split-bolt`: slotted bronze bolt with a nut. `squeeze-connector`: aluminium H pressed over both. States: `whole`, `burned`
- * (sooty, its wires discoloured), `loose` (nut backed off, wires apart). Size: radius of the run and of the tap.
+ * (sooty, its wires discoloured), `loose` (nut backed off, wires apart), `patina` (green). Size: radius of the run and of the tap.
  */
 import { CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
@@ -17,7 +17,7 @@ const stubs = (
   s: Pair,
   apart: number,
   metal: 'black' | 'aluminiumStrand',
-  tap: 'black' | 'copper',
+  tap: 'black' | 'copper' | 'verdigris',
 ): void => {
   a.add(metal, rod([-0.05, 0, 0], [0.05, 0, 0], s.run * 1.03, 10));
   a.add(tap, rod([-0.045, 0, s.run + s.tap + apart], [0.045, 0, s.run + s.tap + apart], s.tap * 1.03, 10));
@@ -25,13 +25,19 @@ const stubs = (
 
 export const splitBolt = builder({
   kind: 'split-bolt',
-  states: ['whole', 'burned', 'loose'],
+  states: ['whole', 'burned', 'loose', 'patina'],
   size: { run: 0.0032, tap: 0.0026 },
   build: (a, s, part) => {
     const apart = part.state === 'loose' ? 0.006 : 0.0022;
     const burned = part.state === 'burned';
-    stubs(a, s, apart, burned ? 'black' : 'aluminiumStrand', burned ? 'black' : 'copper');
-    const metal = burned ? 'steelDark' : 'bronze';
+    stubs(
+      a,
+      s,
+      apart,
+      burned ? 'black' : 'aluminiumStrand',
+      burned ? 'black' : part.state === 'patina' ? 'verdigris' : 'copper',
+    );
+    const metal = burned ? 'steelDark' : part.state === 'patina' ? 'verdigris' : 'bronze';
     const half = Math.max(s.run, s.tap) + 0.0035;
     const top = s.run + 2 * s.tap + apart;
     for (const y of [-half, half]) a.add(metal, block([0, y, top * 0.5 + 0.006], [0.014, 0.005, top + 0.032], 0.2));

@@ -5,6 +5,7 @@
  * hanging). Size: length, width (height of the section), depth, drop of the braces, diameter of the pole for a second arm.
  */
 import { BoxGeometry, type BufferGeometry, Matrix4 } from 'three';
+import { stream } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { bar, bolt, rod } from './shapes.ts';
 
@@ -29,28 +30,44 @@ const timber = (s: ArmSize, from: number, to: number): BufferGeometry => {
   return arm.translate(0, (from + to) / 2, 0);
 };
 
-const ends = (a: Assembly, s: ArmSize): void => {
-  for (const e of [-1, 1]) {
-    const cap = new BoxGeometry(s.depth * 0.96, 0.002, s.width * 0.96);
-    a.add('woodEnd', cap.translate(0, e * (s.length / 2 + 0.0008), 0));
+const cap = (a: Assembly, s: ArmSize, e: number): void => {
+  const face = new BoxGeometry(s.depth * 0.96, 0.002, s.width * 0.96);
+  a.add('woodEnd', face.translate(0, e * (s.length / 2 + 0.0008), 0));
+};
+
+/** Where an arm has broken, beside the pole, and how its end hangs from there. */
+const BREAK = 0.22;
+const dropped = (): Matrix4 =>
+  new Matrix4()
+    .makeTranslation(0, BREAK, -0.05)
+    .multiply(new Matrix4().makeRotationX(-0.42))
+    .multiply(new Matrix4().makeTranslation(0, -BREAK, 0.05));
+
+/** Fibres drawn out of a broken face, long ones where the wood was in tension on top. */
+const splinters = (a: Assembly, s: ArmSize, way: number): void => {
+  const next = stream(way > 0 ? 31 : 47);
+  for (let i = 0; i < 34; i++) {
+    const [x, z] = [(next() - 0.5) * s.depth * 0.94, (next() - 0.5) * s.width * 0.92];
+    const reach = (0.012 + 0.12 * next() ** 2) * (0.5 + 0.5 * (z / s.width + 0.5) * (way > 0 ? 2 : 1));
+    const thick = 0.003 + 0.008 * next();
+    const tip = [x + 0.012 * (next() - 0.5), BREAK + way * reach, z + 0.016 * (next() - 0.5)] as const;
+    a.add('woodEnd', rod([x, BREAK - way * 0.02, z], tip, thick, 4, thick * 0.12));
   }
 };
 
 const arm = (a: Assembly, s: ArmSize, state: string): void => {
   if (state === 'broken') {
-    a.add('wood', timber(s, -s.length / 2, 0.22));
-    const drop = new Matrix4()
-      .makeTranslation(0, 0.2, 0)
-      .multiply(new Matrix4().makeRotationX(-0.52))
-      .multiply(new Matrix4().makeTranslation(0, -0.2, 0));
-    a.within(drop, () => a.add('wood', timber(s, 0.2, s.length / 2)));
-    for (let i = 0; i < 6; i++)
-      a.add(
-        'woodEnd',
-        bar([(i - 2.5) * 0.014, 0.16, 0.02 - i * 0.01], [(i - 2.5) * 0.015, 0.27, -0.005 - i * 0.012], 0.008, 0.01),
-      );
+    a.add('wood', timber(s, -s.length / 2, BREAK));
+    a.within(dropped(), () => {
+      a.add('wood', timber(s, BREAK, s.length / 2));
+      splinters(a, s, -1);
+    });
+    splinters(a, s, 1);
   } else a.add('wood', timber(s, -s.length / 2, s.length / 2));
-  ends(a, state === 'broken' ? { ...s, length: 0 } : s);
+  if (state === 'broken') {
+    cap(a, s, -1);
+    a.within(dropped(), () => cap(a, s, 1));
+  } else for (const e of [-1, 1]) cap(a, s, e);
   a.within(new Matrix4().makeRotationX(-Math.PI / 2), () =>
     a.markable(
       [
@@ -67,6 +84,14 @@ const arm = (a: Assembly, s: ArmSize, state: string): void => {
 const braces = (a: Assembly, s: ArmSize, state: string): void => {
   for (const e of [-1, 1]) {
     const off = state === 'tilted' && e > 0;
+    // The brace of the broken end has gone with it: it still hangs by its bolt there.
+    if (state === 'broken' && e > 0) {
+      a.within(dropped(), () => {
+        a.add('zinc', bar([s.depth + 0.008, 0.7, -0.01], [s.depth + 0.012, 0.66, -0.9], 0.032, 0.0065, [1, 0, 0]));
+        a.add('zinc', bolt([s.depth + 0.011, 0.7, -0.01], [1, 0, 0], 0.018, 0));
+      });
+      continue;
+    }
     const foot: [number, number, number] = off ? [0.03, 0.1, -s.brace - 0.12] : [0.006, e * 0.01, -s.brace];
     const top: [number, number, number] = off
       ? [0.012, 0.02, -s.brace + 0.5]

@@ -28,6 +28,19 @@ export class Film {
     return spotAt(this.surface, 0, s, this.run).radius;
   }
 
+  /** The azimuth of what lies `by` metres to the left of an azimuth, on the same face where the section is a rectangle. */
+  aside(azimuth: number, s: number, by: number): number {
+    const { box } = this.surface;
+    if (!box) return azimuth + by / Math.max(0.004, this.radius(s));
+    const [hx, hy] = box;
+    const onX = Math.abs(Math.cos(azimuth)) / hx >= Math.abs(Math.sin(azimuth)) / hy;
+    const [away, half] = onX ? [hx, hy] : [hy, hx];
+    const middle = onX ? (Math.cos(azimuth) > 0 ? 0 : Math.PI) : Math.sin(azimuth) > 0 ? Math.PI / 2 : -Math.PI / 2;
+    const turn = Math.atan2(Math.sin(azimuth - middle), Math.cos(azimuth - middle));
+    const across = Math.max(-half * 0.995, Math.min(half * 0.995, away * Math.tan(turn) + by));
+    return middle + Math.atan2(across, away);
+  }
+
   put(azimuth: number, s: number, c: Rgba): void {
     const spot = spotAt(this.surface, azimuth, s, this.run);
     this.position.push(spot.at.x, spot.at.y, spot.at.z);
@@ -51,7 +64,7 @@ export class Film {
       const w = half(i / (course.length - 1));
       across.forEach((k, n) => {
         const edge = n === 0 || n === 3;
-        this.put(a - (dy * k * w) / r, s + dx * k * w, [c[0], c[1], c[2], edge ? 0 : c[3]]);
+        this.put(this.aside(a, s, -dy * k * w), s + dx * k * w, [c[0], c[1], c[2], edge ? 0 : c[3]]);
       });
     });
     for (let i = 0; i < course.length - 1; i++) {
@@ -71,7 +84,7 @@ export class Film {
       for (let i = 0; i <= nu; i++) {
         const u = (i / nu) * 2 - 1;
         const s = from + (length * j) / nv;
-        this.put(azimuth + (u * width) / 2 / Math.max(0.01, this.radius(s)), s, shade(u, j / nv));
+        this.put(this.aside(azimuth, s, (u * width) / 2), s, shade(u, j / nv));
       }
     }
     for (let j = 0; j < nv; j++) {
@@ -79,6 +92,29 @@ export class Film {
         const p = start + j * (nu + 1) + i;
         this.index.push(p, p + 1, p + nu + 1, p + 1, p + nu + 2, p + nu + 1);
       }
+    }
+  }
+
+  /** Round spot with a ragged edge about [azimuth, length], half so wide and long, whole up to the share `core` of its radius. */
+  blot(azimuth: number, s: number, half: readonly [number, number], c: Rgba, core: number, next: () => number): void {
+    const start = this.position.length / 3;
+    const round = 12;
+    this.put(azimuth, s, c);
+    for (let i = 0; i < round; i++) {
+      const t = (i / round) * 2 * Math.PI;
+      const ragged = 0.8 + 0.4 * next();
+      for (const [share, alpha] of [
+        [core, c[3]],
+        [1, 0],
+      ] as const) {
+        const [x, y] = [share * ragged * half[0] * Math.cos(t), share * ragged * half[1] * Math.sin(t)];
+        const up = Math.max(0, Math.min(this.total, s + y));
+        this.put(this.aside(azimuth, up, x), up, [c[0], c[1], c[2], alpha]);
+      }
+    }
+    for (let i = 0; i < round; i++) {
+      const [p, q] = [start + 1 + 2 * i, start + 1 + 2 * ((i + 1) % round)];
+      this.index.push(start, p, q, p, p + 1, q, q, p + 1, q + 1);
     }
   }
 

@@ -1,7 +1,8 @@
 /**
  * Down guy: seven-wire strand from the pole (first point) to the eye of the anchor rod (last point), formed grips at both
  * ends, yellow guard over the foot. Points in the frame of the parent. Variants: `plain`, `strain-ball` (porcelain, `ball`
- * metres down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `frayed` (two wires of the
+ * metres down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `eased` (a hand's breadth of bow), `rusted` (brown in
+ * patches about `ball`), `frayed` (two wires of the
  * strand sprung out by the lower grip), `broken` (the strand down in the grass from the pole, guard tilted). Size: strand radius, length of the guard.
  */
 import { Matrix4, Vector3 } from 'three';
@@ -51,6 +52,28 @@ const footOf = (a: Assembly, foot: Vector3, d: Vector3, last: Point): void => {
   );
 };
 
+/** Depth of the bow of a strand that is not taut, m. */
+const bows: Readonly<Record<string, number>> = { slack: 0.35, eased: 0.1 };
+
+/** Patches of rust on a strand for an arm's length to both sides of a place: brown between wires and over some. */
+const rustOn = (a: Assembly, top: Vector3, foot: Vector3, radius: number, about: number): void => {
+  const d = foot.clone().sub(top).normalize();
+  for (const [from, to] of [
+    [-0.75, -0.52],
+    [-0.45, -0.4],
+    [-0.31, 0.04],
+    [0.1, 0.14],
+    [0.22, 0.55],
+    [0.63, 0.74],
+  ] as const) {
+    const course = [from, (from + to) / 2, to].map((s) => top.clone().addScaledVector(d, about + s));
+    a.add(
+      'rust',
+      wire(course, (t) => radius * (0.97 + 0.09 * Math.sin(Math.PI * t)), 8, 0.09),
+    );
+  }
+};
+
 /** The strand as it is: taut, in a bow, with wires sprung, or down. */
 const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state: string): void => {
   const lay = 0.09;
@@ -87,12 +110,13 @@ const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state:
     return;
   }
   const middle = top.clone().lerp(foot, 0.5);
-  if (state !== 'slack') a.add('steelStrand', wire([top, middle, foot], radius, 8, lay));
+  const bowed = bows[state];
+  if (bowed === undefined) a.add('steelStrand', wire([top, middle, foot], radius, 8, lay));
   else {
     const bow = Array.from({ length: 17 }, (_, i) => {
       const t = i / 16;
       const p = top.clone().lerp(foot, t);
-      p.z -= 4 * 0.35 * t * (1 - t);
+      p.z -= 4 * bowed * t * (1 - t);
       return p;
     });
     a.add('steelStrand', wire(bow, radius, 8, lay));
@@ -122,7 +146,7 @@ const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state:
 
 export const guy = builder({
   kind: 'guy',
-  states: ['whole', 'no-guard', 'slack', 'frayed', 'broken'],
+  states: ['whole', 'no-guard', 'slack', 'eased', 'frayed', 'rusted', 'broken'],
   variants: ['plain', 'strain-ball', 'strain-rod'],
   size: { radius: 0.0048, guard: 2.4, ball: 2.9 },
   build: (a, size, part) => {
@@ -135,6 +159,7 @@ export const guy = builder({
     const length = top.distanceTo(foot);
     const on = (s: number): Point => point(top.clone().addScaledVector(d, s));
     strand(a, top, foot, size.radius, part.state);
+    if (part.state === 'rusted') rustOn(a, top, foot, size.radius, size.ball);
     grip(a, top, foot, size.radius);
     grip(a, foot, top, size.radius);
     const outward: Point = point(new Vector3(d.x, d.y, 0).normalize());

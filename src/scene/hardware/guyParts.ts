@@ -2,10 +2,12 @@
  * Parts of a guy that are kinds of their own, along a strand from `points[0]` (pole end) to `points[1]` (anchor end), in the
  * frame of the parent. `strain-insulator`: variants `porcelain` (interlocking ball) and `fibreglass` (rod), `share` of the
  * way down; state `broken` shows the ball gone and the loops straining on each other. `guy-guard`: yellow half round over
- * the foot; `loose` has slid and turned. `anchor`: rod and eye out of the ground; `pulled` stands far out of heaved earth.
+ * the foot; `loose` has slid and turned. `anchor`: rod and eye out of the ground; `pulled` stands far out of heaved earth, `rusted` is brown at its eye.
  */
-import { ConeGeometry, Matrix4, Vector3 } from 'three';
+import { Matrix4, Vector3 } from 'three';
+import { stream } from '../materials/noise.ts';
 import { type Assembly, builder } from './assembly.ts';
+import { clods, groundPiece, mound } from './mound.ts';
 import { outerOf, profileOf, turnedOf } from './profiles.ts';
 import { along, point, ring, rod, vec } from './shapes.ts';
 import type { Point } from './types.ts';
@@ -78,40 +80,54 @@ export const guyGuard = builder({
   },
 });
 
-/** Earth heaved up round a rod, lumps of it lying about. */
+/** Earth heaved up round a rod and open about it, clods of it lying about. */
 const heave = (a: Assembly, at: Vector3): void => {
-  const cone = new ConeGeometry(0.42, 0.16, 14, 3).rotateX(Math.PI / 2).translate(at.x, at.y, 0.05);
-  const p = cone.getAttribute('position');
-  for (let i = 0; i < p.count; i++) p.setZ(i, p.getZ(i) + 0.03 * Math.sin(p.getX(i) * 31 + p.getY(i) * 23));
-  cone.computeVertexNormals();
-  a.add('earth', cone);
-  for (let i = 0; i < 9; i++) {
-    const t = i * 2.4;
-    const r = 0.3 + 0.12 * Math.sin(i * 5.1);
+  const set = new Matrix4().makeTranslation(at.x, at.y, 0);
+  const next = stream(19);
+  a.within(set, () => {
+    a.add('earth', mound({ inner: 0.05, reach: 0.42, high: 0.16, half: Math.PI, seed: 3 }));
+    a.add('earth', [...clods(0.2, 0.35, Math.PI, 14, next)]);
     a.add(
-      'earth',
-      new ConeGeometry(0.05, 0.06, 5)
-        .rotateX(Math.PI / 2)
-        .translate(at.x + r * Math.cos(t), at.y + r * Math.sin(t), 0.02),
+      'black',
+      groundPiece(0, Math.PI, (t, k) => [0.075 * k * (1 + 0.25 * Math.sin(3 * t)), 0.05 + 0.03 * k]),
     );
-  }
+  });
 };
 
 export const anchor = builder({
   kind: 'anchor',
-  states: ['whole', 'pulled'],
+  states: ['whole', 'pulled', 'rusted'],
   size: { rod: 0.0095, out: 0.2 },
   build: (a, size, part) => {
     const { foot, way } = strandOf(part.points);
     const pulled = part.state === 'pulled';
     const eye = pulled ? foot.clone().addScaledVector(way, -0.55) : foot;
     a.add('zinc', rod(point(eye), point(foot.clone().addScaledVector(way, 0.7)), size.rod, 10));
+    const rusted = part.state === 'rusted';
     const across = way
       .clone()
       .cross(new Vector3(0, 0, 1))
       .normalize();
+    if (rusted)
+      for (const [from, to] of [
+        [0, 0.17],
+        [0.19, 0.2],
+        [0.235, 0.25],
+      ] as const)
+        a.add(
+          'rust',
+          rod(
+            point(eye.clone().addScaledVector(way, from)),
+            point(eye.clone().addScaledVector(way, to)),
+            size.rod * 1.05,
+            10,
+          ),
+        );
     for (const s of [-1, 1])
-      a.add('zinc', ring(point(eye.clone().addScaledVector(across, s * 0.013)), point(across), 0.021, 0.008));
+      a.add(
+        rusted ? 'rust' : 'zinc',
+        ring(point(eye.clone().addScaledVector(across, s * 0.013)), point(across), 0.021, 0.008),
+      );
     if (pulled) {
       a.add(
         'rust',

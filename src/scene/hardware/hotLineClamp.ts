@@ -1,8 +1,9 @@
 /**
  * Hot-line clamp of bronze, alone on the conductor or on a stirrup (`stirrup`). Origin: centre of the conductor, which runs
- * along azimuth `side`; eye screw and tap lead hang below. The stirrup alone is a kind of its own.
+ * along azimuth `side`; eye screw and tap lead hang below. The stirrup alone is a kind of its own;
+ * its states: `whole`, `burned` (necked and sooty on one side), `patina` (green all over).
  */
-import { Matrix4 } from 'three';
+import { Matrix4, SphereGeometry, type Vector3 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
 import { block, bolt, curve, plate, ring, rod, soften } from './shapes.ts';
 import { wire } from './wire.ts';
@@ -47,13 +48,27 @@ const clampBody = (a: Assembly, r: number): void => {
   a.name('eye', [0, 0, -0.122]);
 };
 
+/** A bail eaten by a bad joint: necked where its clamp sat, sooty for a finger to both sides, a bead of melt under the neck. */
+const burnedBail = (a: Assembly, bail: readonly Vector3[]): void => {
+  const from = Math.round(bail.length * 0.58);
+  const to = Math.round(bail.length * 0.9);
+  const neck = bail.slice(from, to);
+  const middle = neck[Math.floor(neck.length / 2)] as Vector3;
+  a.add('copper', wire(bail.slice(0, from + 1), 0.0052, 8), wire(bail.slice(to - 1), 0.0052, 8));
+  a.add(
+    'black',
+    wire(neck, (t) => 0.0054 - 0.0032 * Math.exp(-(((t - 0.5) / 0.17) ** 2)), 9),
+  );
+  a.add('steelDark', new SphereGeometry(0.0036, 8, 6).translate(middle.x, middle.y + 0.001, middle.z - 0.004));
+};
+
 interface StirrupSize {
   readonly conductor: number;
   readonly width: number;
   readonly drop: number;
 }
 
-const bailOn = (a: Assembly, size: StirrupSize): void => {
+const bailOn = (a: Assembly, size: StirrupSize, state = 'whole'): void => {
   const half = size.width / 2;
   for (const s of [-1, 1]) {
     a.add('aluminium', rod([s * half - 0.022, 0, 0], [s * half + 0.022, 0, 0], size.conductor + 0.006, 12));
@@ -70,14 +85,16 @@ const bailOn = (a: Assembly, size: StirrupSize): void => {
     ],
     26,
   );
-  a.add('copper', wire(bail, 0.0052, 8));
+  if (state === 'burned') burnedBail(a, bail);
+  else a.add(state === 'patina' ? 'verdigris' : 'copper', wire(bail, 0.0052, 8));
   a.name('bail', [0, 0, -size.drop]);
 };
 
 export const stirrup = builder({
   kind: 'stirrup',
+  states: ['whole', 'burned', 'patina'],
   size: { conductor: 0.0051, width: 0.115, drop: 0.075 },
-  build: (a, size) => bailOn(a, size),
+  build: (a, size, part) => bailOn(a, size, part.state),
 });
 
 export const hotLineClamp = builder({

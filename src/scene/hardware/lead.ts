@@ -1,12 +1,13 @@
 /**
  * Lead or span of wire through given points, in the frame of its parent (origin: the parent's). Variants name the
  * material. States: `whole`, `cut` (a clean bright end) or `burned` (a melted bead, sooty) at the last point, `frayed` (strands
- * sprung out) or `worn` (jacket gone, bright metal) at share `at` of the way. Size: radius, sag (with two points only), at.
+ * sprung out), `worn` (jacket gone, bright metal), `armoured` (rods laid round it) or `spliced` (a sleeve) at share `at` of the way. Size: radius, sag (with two points only), at.
  */
 import { SphereGeometry, Vector3 } from 'three';
 import type { MaterialName } from '../materials/materials.ts';
 import { type Assembly, builder } from './assembly.ts';
 import { curve, hanging } from './shapes.ts';
+import { armoured, frayed, spliced, spotOn } from './spanFittings.ts';
 import type { Point } from './types.ts';
 import { wire } from './wire.ts';
 
@@ -15,10 +16,35 @@ const materialOf: Readonly<Record<string, MaterialName>> = {
   insulated: 'insulation',
   aluminium: 'aluminiumStrand',
   steel: 'steelStrand',
-  rust: 'rust',
-  verdigris: 'green',
+  bronze: 'bronze',
+  zinc: 'zinc',
+  verdigris: 'verdigris',
   cord: 'safetyOrange',
   pale: 'white',
+  amber: 'lampLit',
+  blade: 'green',
+};
+
+/** Strands of a conductor that parted under tension: spread at its tip, each bent its own way. */
+const spread = (a: Assembly, end: Vector3, toward: Vector3, radius: number): void => {
+  const side = toward
+    .clone()
+    .cross(new Vector3(0.3, 0.8, 0.2))
+    .normalize();
+  const other = toward.clone().cross(side);
+  for (let k = 0; k < 6; k++) {
+    const t = k * 1.05 + 0.3;
+    const out = side.clone().multiplyScalar(Math.cos(t)).addScaledVector(other, Math.sin(t));
+    const reach = 0.05 + 0.009 * ((k * 5) % 6);
+    const course = [0, 0.35, 0.7, 1].map((s): Point => {
+      const p = end
+        .clone()
+        .addScaledVector(toward, reach * s - 0.01)
+        .addScaledVector(out, radius * 0.6 + 0.028 * s * s);
+      return [p.x, p.y, p.z];
+    });
+    a.add('aluminium', wire(curve(course, 10), radius * 0.34, 5));
+  }
 };
 
 /** Draws what a parted wire shows: bright splayed strands of a cut, or the bead and soot of a burn. */
@@ -58,56 +84,6 @@ const course = (points: readonly Point[], sag: number): Vector3[] => {
   return curve(points, Math.min(120, points.length * 9));
 };
 
-/** The place and direction at a share of a course. */
-const spotOn = (line: readonly Vector3[], share: number): { readonly at: Vector3; readonly d: Vector3 } => {
-  const place = Math.min(line.length - 1.001, share * (line.length - 1));
-  const i = Math.floor(place);
-  const [p, q] = [line[i] as Vector3, line[i + 1] as Vector3];
-  return { at: p.clone().lerp(q, place - i), d: q.clone().sub(p).normalize() };
-};
-
-/** Outer strands broken and sprung away from the conductor, each with its own curl. */
-const frayed = (a: Assembly, line: readonly Vector3[], radius: number, share: number): void => {
-  const { at, d } = spotOn(line, share);
-  const n = d
-    .clone()
-    .cross(new Vector3(0.31, 0.2, 1))
-    .normalize();
-  const b = d.clone().cross(n);
-  for (let k = 0; k < 5; k++) {
-    const t = k * 2.4 + 0.5;
-    const out = n.clone().multiplyScalar(Math.cos(t)).addScaledVector(b, Math.sin(t));
-    const sign = k % 2 === 0 ? 1 : -1;
-    const reach = 0.03 + 0.016 * k;
-    const course = [
-      at.clone().addScaledVector(out, radius * 0.8),
-      at
-        .clone()
-        .addScaledVector(d, sign * 0.03)
-        .addScaledVector(out, radius + reach * 0.4),
-      at
-        .clone()
-        .addScaledVector(d, sign * 0.06)
-        .addScaledVector(out, radius + reach),
-      at
-        .clone()
-        .addScaledVector(d, sign * 0.055)
-        .addScaledVector(out, radius + reach * 1.4),
-    ];
-    a.add(
-      'aluminium',
-      wire(
-        curve(
-          course.map((p) => [p.x, p.y, p.z] as Point),
-          10,
-        ),
-        radius * 0.32,
-        5,
-      ),
-    );
-  }
-};
-
 /** A hand of jacket gone, its ends ragged, metal bare between. */
 const worn = (a: Assembly, line: readonly Vector3[], radius: number, share: number): void => {
   const { at, d } = spotOn(line, share);
@@ -130,8 +106,20 @@ const worn = (a: Assembly, line: readonly Vector3[], radius: number, share: numb
 
 export const lead = builder({
   kind: 'lead',
-  states: ['whole', 'cut', 'burned', 'frayed', 'worn'],
-  variants: ['copper', 'insulated', 'aluminium', 'steel', 'rust', 'verdigris', 'cord', 'pale'],
+  states: ['whole', 'cut', 'burned', 'frayed', 'worn', 'armoured', 'spliced'],
+  variants: [
+    'copper',
+    'insulated',
+    'aluminium',
+    'steel',
+    'bronze',
+    'zinc',
+    'verdigris',
+    'cord',
+    'pale',
+    'amber',
+    'blade',
+  ],
   size: { radius: 0.0032, sag: 0, at: 0.06 },
   build: (a, size, part) => {
     if (part.points.length < 2) throw new RangeError('lead: two points at least');
@@ -139,8 +127,11 @@ export const lead = builder({
     a.add(materialOf[part.variant] as MaterialName, wire(line, size.radius, 8, size.radius * 22));
     const end = line[line.length - 1] as Vector3;
     const before = line[line.length - 2] as Vector3;
-    if (part.state === 'frayed') frayed(a, line, size.radius, size.at);
+    const fitted = { frayed, armoured, spliced }[part.state];
+    if (fitted) fitted(a, line, size.radius, size.at);
     else if (part.state === 'worn') worn(a, line, size.radius, size.at);
+    else if (part.state === 'cut' && part.variant === 'aluminium')
+      spread(a, end, end.clone().sub(before).normalize(), size.radius);
     else if (part.state !== 'whole') {
       partedEnd(a, end, end.clone().sub(before).normalize(), size.radius, part.state === 'burned');
     }

@@ -15,8 +15,32 @@ export const markKinds = [
   'hole',
   'split',
   'decay',
+  'bore',
+  'moss',
+  'lichen',
+  'band',
+  'soil',
+  'pale',
+  'faded',
+  'wet',
+  'cut',
+  'seam',
+  'ribs',
+  'droppings',
+  'bloom',
+  'girdle',
+  'bolt',
+  'staples',
+  'stub',
+  'web',
+  'heave',
 ] as const;
 export type MarkKind = (typeof markKinds)[number];
+
+/** Marks that are bodies of their own, or a bite out of their part; the others are films on its surface. */
+export const solidMarks = ['chip', 'bolt', 'staples', 'stub', 'web', 'heave'] as const satisfies readonly MarkKind[];
+export type SolidMark = (typeof solidMarks)[number];
+export type FilmMark = Exclude<MarkKind, SolidMark>;
 
 export interface Mark {
   readonly kind: MarkKind;
@@ -33,7 +57,10 @@ export interface Mark {
   readonly out?: Point;
   /** 0 hardly to be seen, 1 plain. */
   readonly contrast?: number;
-  /** A burn's course as the engine grew it, instead of one from the seed: pairs of [azimuth, z], radians and m. */
+  /**
+   * A burn's course as the engine grew it, instead of one from the seed: pairs of [azimuth, z], radians and m; of a mark with a
+   * middle, of metres aside and along its surface from there.
+   */
   readonly segments?: readonly (readonly [readonly [number, number], readonly [number, number]])[];
 }
 

@@ -10,8 +10,10 @@ import { noise, step, stream } from '../materials/noise.ts';
 import { burn } from './burn.ts';
 import { chip } from './chip.ts';
 import { Film, type Rgba } from './film.ts';
-import type { Mark, MarkKind, Work } from './mark.ts';
-import { azimuthOf, lengthAt, localAzimuth, nearestOn } from './markSurface.ts';
+import { type FilmMark, type Mark, type SolidMark, solidMarks, type Work } from './mark.ts';
+import { azimuthOf, lengthAt, localAzimuth, nearestOn, runOf, spotAt } from './markSurface.ts';
+import { sightMarks } from './sightMarks.ts';
+import { solidMark } from './solidMarks.ts';
 import type { PartData } from './types.ts';
 import { woodMarks } from './woodMarks.ts';
 
@@ -66,7 +68,7 @@ const cloud = (
   });
 };
 
-const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
+const makers: Readonly<Record<FilmMark, (w: Work) => void>> = {
   crack,
   burn,
   flash: (w) => {
@@ -80,14 +82,20 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
   },
   stain: (w) => cloud(w, (n) => [0.045 + 0.03 * n, 0.036 + 0.025 * n, 0.028 + 0.02 * n], 0.72, 0.3, 0.5),
   scar: (w) => {
-    const rim = { ...w, mark: { ...w.mark, width: w.mark.width * 1.25 } };
-    cloud(rim, () => [0.13, 0.115, 0.1], 0.6, 0.3, 0.9);
-    cloud({ ...w, seed: w.seed + 5 }, (n) => [0.36 + 0.16 * n, 0.34 + 0.15 * n, 0.3 + 0.14 * n], 0.8, 0.5, 0.9);
-    for (const share of [-0.22, 0.05, 0.27]) {
-      const a = w.azimuth + (share * w.mark.width) / Math.max(0.01, w.film.radius(w.from));
-      const grain = crackCourse(w, a, w.from + w.mark.length * 0.15, w.mark.length * 0.6, 0);
-      w.film.ribbon(grain, (t) => 0.0016 * (1 - 0.7 * t), [0.1, 0.09, 0.08, 0.55 * w.contrast], 0.6);
-    }
+    const rim = { ...w, mark: { ...w.mark, width: w.mark.width * 1.2 } };
+    cloud(rim, () => [0.085, 0.072, 0.06], 1.3, 0.25, 0.7);
+    const dent = { ...w, from: w.from + 0.03 * w.mark.length, mark: { ...w.mark, length: w.mark.length * 0.94 } };
+    cloud({ ...dent, seed: w.seed + 5 }, (n) => [0.54 + 0.12 * n, 0.49 + 0.11 * n, 0.42 + 0.1 * n], 1.5, 0.12, 0.75);
+    // The upper lip throws its shadow into the dent.
+    const lip = w.from + w.mark.length * 0.9;
+    w.film.blot(
+      w.azimuth,
+      lip,
+      [w.mark.width * 0.26, w.mark.length * 0.06],
+      [0.05, 0.04, 0.03, 0.7 * w.contrast],
+      0.3,
+      w.next,
+    );
   },
   oil: (w) => {
     cloud(w, (n) => [0.022 + 0.02 * n, 0.018 + 0.014 * n, 0.012 + 0.008 * n], 0.85, 0.22, 0.75);
@@ -101,8 +109,18 @@ const makers: Readonly<Record<Exclude<MarkKind, 'chip'>, (w: Work) => void>> = {
       w.film.ribbon(run, (t) => 0.016 - 0.008 * t, [0.02, 0.016, 0.011, 0.5 * w.contrast], 0.95);
     }
   },
-  crust: (w) => cloud(w, (n) => [0.42 + 0.16 * n, 0.4 + 0.15 * n, 0.36 + 0.13 * n], 1.05, 0.8),
+  crust: (w) => {
+    cloud(w, (n) => [0.4 + 0.16 * n, 0.38 + 0.15 * n, 0.34 + 0.13 * n], 1.5, 0.8);
+    for (let i = 0; i < 40; i++) {
+      const s = w.from + w.mark.length * (0.08 + 0.84 * w.next());
+      const x = (w.next() - 0.5) * w.mark.width * 0.8;
+      const r = 0.0015 + 0.003 * w.next();
+      const g = 0.7 + 0.5 * w.next();
+      w.film.blot(w.film.aside(w.azimuth, s, x), s, [r, r], [0.42 * g, 0.39 * g, 0.34 * g, w.contrast], 0.5, w.next);
+    }
+  },
   ...woodMarks,
+  ...sightMarks,
   rust: (w) => cloud(w, (n) => [0.2 + 0.16 * n, 0.06 + 0.05 * n, 0.018 + 0.015 * n], 1, 0.4, 0.85),
 };
 
@@ -127,25 +145,41 @@ export const addMark = (part: Group, mark: Mark, set: Materials): Mesh => {
   const seed = mark.seed ?? 1;
   const film = new Film(surface);
   const about = (at: number): number => Math.max(0, Math.min(film.total - mark.length, at - mark.length / 2));
+  const from = near === null ? lengthAt(surface, mark.azimuth, mark.z) : about(near.length);
+  const { kind: sort } = mark;
+  if (sort === 'chip') {
+    const bitten = chip(part, surface, mark, set);
+    part.add(bitten);
+    return bitten;
+  }
+  if (isSolid(sort)) {
+    const run = runOf(surface);
+    const middleAt = Math.min(film.total, from + mark.length / 2);
+    const spot = spotAt(surface, azimuth, middleAt, run);
+    const beyond = spotAt(surface, azimuth, Math.min(film.total, middleAt + 0.01), run).at;
+    const before = spotAt(surface, azimuth, Math.max(0, middleAt - 0.01), run).at;
+    const seat = { spot, along: beyond.sub(before).normalize() };
+    const width = sort === 'heave' ? 2 * spot.radius : mark.width;
+    return solidMark(part, sort, { ...mark, width }, seat, -spot.at.z, set)[0] as Mesh;
+  }
   const work: Work = {
     film,
     mark,
     azimuth,
-    from: near === null ? lengthAt(surface, mark.azimuth, mark.z) : about(near.length),
+    from,
     contrast: mark.contrast ?? 1,
     next: stream(seed * 17 + 3),
     seed,
     surface,
   };
-  let mesh: Mesh;
-  if (mark.kind === 'chip') mesh = chip(part, surface, mark, set);
-  else {
-    makers[mark.kind](work);
-    mesh = work.film.mesh(`mark-${mark.kind}`, set);
-  }
+  makers[sort](work);
+  const mesh = work.film.mesh(`mark-${sort}`, set);
   part.add(mesh);
   return mesh;
 };
+
+const isSolid = (kind: FilmMark | SolidMark): kind is Exclude<SolidMark, 'chip'> =>
+  (solidMarks as readonly string[]).includes(kind) && kind !== 'chip';
 
 /** Middle of a mark in its part's frame, for aiming a view at it. */
 export const middleOf = (mesh: Mesh): Vector3 => {

@@ -1,6 +1,6 @@
 /**
  * Meter socket with its glass meter. Origin: wall surface at the meter's centre; it faces along `side`.
- * States: `present`, `blank` (cover plate over dead jaws), `empty` (open jaws), `sealed-blank` (plate, seal and tag).
+ * States: `present`, `fogged` (its glass white inside), `blank` (cover plate over dead jaws), `empty` (open jaws), `sealed-blank` (plate, seal and tag).
  */
 import { CylinderGeometry, Matrix4 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
@@ -12,7 +12,7 @@ const depth = 0.105;
 const faced = (x: number): Matrix4 =>
   new Matrix4().makeTranslation(x, 0, 0).multiply(new Matrix4().makeRotationY(Math.PI / 2));
 
-const glassMeter = (a: Assembly): void => {
+const glassMeter = (a: Assembly, fogged: boolean): void => {
   a.within(faced(depth), () => {
     a.add('polymerBlack', new CylinderGeometry(0.084, 0.086, 0.02, 32).rotateX(Math.PI / 2).translate(0, 0, 0.012));
     a.add('white', new CylinderGeometry(0.066, 0.066, 0.004, 32).rotateX(Math.PI / 2).translate(0, 0, 0.062));
@@ -21,7 +21,8 @@ const glassMeter = (a: Assembly): void => {
       new CylinderGeometry(0.067, 0.074, 0.044, 32, 1, true).rotateX(Math.PI / 2).translate(0, 0, 0.042),
     );
     a.add(
-      'glass',
+      // Fogged, it is as white as paper and hides the register.
+      fogged ? 'lens' : 'glass',
       turned(
         [
           [0.083, 0.02],
@@ -90,7 +91,7 @@ const seal = (a: Assembly): void => {
 
 export const meter = builder({
   kind: 'meter',
-  states: ['present', 'blank', 'sealed-blank', 'empty'],
+  states: ['present', 'fogged', 'blank', 'sealed-blank', 'empty'],
   size: { width: 0.22, height: 0.34 },
   build: (a, size, part) => {
     a.add('boxPaint', block([depth / 2, 0, -0.02], [depth, size.width, size.height], 0.08));
@@ -104,7 +105,7 @@ export const meter = builder({
     );
     a.add('zinc', rod([depth * 0.5, 0, size.height / 2 - 0.022], [depth * 0.5, 0, size.height / 2 + 0.03], 0.034, 16));
     a.add('zinc', rod([depth * 0.5, 0, -size.height / 2 - 0.02], [depth * 0.5, 0, -size.height / 2 - 0.06], 0.026, 14));
-    if (part.state === 'present') glassMeter(a);
+    if (part.state === 'present' || part.state === 'fogged') glassMeter(a, part.state === 'fogged');
     else if (part.state === 'empty') jaws(a);
     else plateOver(a);
     if (part.state === 'sealed-blank') seal(a);

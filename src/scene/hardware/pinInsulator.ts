@@ -3,7 +3,7 @@
  * bolted to the face of the pole at azimuth `side`), top of the arm (`arm`, short bolt pin; `arm-steel`, long pin clamped
  * round the arm) or face of the pole (`armless`, a bracket that carries the pin out). `bare`
  * stands on a ridge pin, which is a kind of its own. The conductor runs along the groove,
- * across `side` at right angles. Size: groove above the origin, diameter of the pole's top.
+ * across `side` at right angles. State `broken`: the porcelain gone from its pin but for pieces. Size: groove above the origin, diameter of the pole's top.
  */
 import { type BufferGeometry, CylinderGeometry, Matrix4, Vector3 } from 'three';
 import { step } from '../materials/noise.ts';
@@ -66,6 +66,32 @@ const poleTopPin = (a: Assembly, base: number, radius: number): void => {
   }
 };
 
+/** What stays on a pin whose porcelain has come off: the cemented core with a rag of skirt on one side, raw where it broke. */
+const shards = (a: Assembly): void => {
+  const core = turnedOf('pinInsulator');
+  const p = core.getAttribute('position');
+  const index = core.getIndex()?.array ?? [];
+  const keep: number[] = [];
+  for (let i = 0; i < index.length; i += 3) {
+    const corners = [0, 1, 2].map((k) => index[i + k] as number);
+    const mean = (of: (i: number) => number): number => corners.reduce((sum, k) => sum + of(k), 0) / 3;
+    const [x, y, z] = [mean((k) => p.getX(k)), mean((k) => p.getY(k)), mean((k) => p.getZ(k))];
+    const t = Math.atan2(y, x);
+    if (z < 0.052 + 0.01 * Math.sin(3 * t + 1) && Math.abs(t - 0.6) < 0.75 + 0.15 * Math.sin(z * 190))
+      keep.push(...corners);
+  }
+  core.setIndex(keep);
+  a.add('porcelainBrown', core);
+  a.add('bisque', rod([0, 0, 0.008], [0.001, 0.002, 0.047], 0.0225, 9, 0.0185));
+  for (const [t, z, r] of [
+    [2.4, 0.03, 0.024],
+    [-2.1, 0.02, 0.027],
+    [-0.6, 0.036, 0.022],
+  ] as const)
+    a.add('bisque', block([r * Math.cos(t), r * Math.sin(t), z], [0.012, 0.015, 0.02], 0.3));
+  a.add('zinc', rod([0, 0, 0.04], [0, 0, 0.084], 0.0115, 12, 0.0105));
+};
+
 /** Steel bracket on the face of the pole that holds the pin upright beside it. */
 const armless = (a: Assembly, base: number, out: number): void => {
   a.add('zinc', bar([0.004, 0, -0.24], [0.004, 0, 0.06], 0.075, 0.008, [1, 0, 0]));
@@ -94,7 +120,7 @@ const steelPin = (a: Assembly, base: number, depth: number): void => {
 
 export const pinInsulator = builder({
   kind: 'pin-insulator',
-  states: ['whole', 'loose-pin'],
+  states: ['whole', 'loose-pin', 'broken'],
   variants: ['pole-top', 'arm', 'arm-steel', 'armless', 'bare'],
   size: { groove: 0.3, poleDiameter: 0.2, armDepth: 0.115, out: 0.3 },
   build: (a, size, part) => {
@@ -116,7 +142,8 @@ export const pinInsulator = builder({
     a.within(seated, () => {
       a.add('zinc', rod([0, 0, -0.07], [0, 0, 0.07], 0.0115, 12));
       a.add('steelDark', rod([0, 0, 0.012], [0, 0, 0.07], 0.0145, 12));
-      a.add('porcelainBrown', grooved(turnedOf('pinInsulator')));
+      if (part.state === 'broken') shards(a);
+      else a.add('porcelainBrown', grooved(turnedOf('pinInsulator')));
       a.markable(fromRim(profileOf('pinInsulator')));
       a.name('groove', [0, 0, seat]);
       a.name('crown', [0, 0, crown]);
@@ -149,8 +176,8 @@ export const ridgePin = builder({
     a.within(along(foot, head), () =>
       a.markable(
         [
-          [0.0155, 0],
-          [0.0155, foot.distanceTo(head)],
+          [0.0205, 0],
+          [0.0205, foot.distanceTo(head)],
         ],
         0.0015,
         'shank',

@@ -1,7 +1,7 @@
 /**
  * Pole ground: copper wire stapled down the pole at azimuth `side`, under a moulding near the ground. Origin: groundline
  * on the pole's axis. Size: the pole's, top of the wire, top of the moulding (0: none), wire radius, and where it is
- * parted (`partedFrom` below `partedTo`; equal: nowhere). States: `whole`, `cut`, `burned`, saying how the ends look.
+ * parted (`partedFrom` below `partedTo`; equal: nowhere). States: `whole`, `cut`, `burned`, saying how the ends look. Variants: its metal, bright or green.
  */
 import { CylinderGeometry, Vector3 } from 'three';
 import { noise } from '../materials/noise.ts';
@@ -18,7 +18,9 @@ interface GroundSize {
   readonly radius: number;
 }
 
-const run = (a: Assembly, size: GroundSize, seed: number, from: number, to: number): Vector3[] => {
+type Metal = 'copper' | 'verdigris';
+
+const run = (a: Assembly, size: GroundSize, seed: number, from: number, to: number, metal: Metal): Vector3[] => {
   const pieces = Math.max(4, Math.ceil((to - from) * 7));
   const line = Array.from({ length: pieces + 1 }, (_, i) => {
     const z = from + ((to - from) * i) / pieces;
@@ -42,7 +44,7 @@ const run = (a: Assembly, size: GroundSize, seed: number, from: number, to: numb
       ],
       10,
     );
-    a.add('copper', wire(staple, 0.0018, 5));
+    a.add(metal, wire(staple, 0.0018, 5));
   }
   return line;
 };
@@ -50,6 +52,7 @@ const run = (a: Assembly, size: GroundSize, seed: number, from: number, to: numb
 export const poleGround = builder({
   kind: 'pole-ground',
   states: ['whole', 'cut', 'burned'],
+  variants: ['copper', 'verdigris'],
   size: {
     height: 10.36,
     topDiameter: 0.2,
@@ -62,15 +65,16 @@ export const poleGround = builder({
   },
   build: (a, size, part) => {
     const burned = part.state === 'burned';
+    const metal = part.variant as Metal;
     const parted = size.partedTo > size.partedFrom;
     if (parted === (part.state === 'whole'))
       throw new RangeError('pole-ground: partedFrom, partedTo and state disagree');
-    const lower = run(a, size, part.seed, -0.2, parted ? size.partedFrom : size.top);
+    const lower = run(a, size, part.seed, -0.2, parted ? size.partedFrom : size.top, metal);
     if (parted) {
-      const upper = run(a, size, part.seed, size.partedTo, size.top);
+      const upper = run(a, size, part.seed, size.partedTo, size.top, metal);
       const end = upper[0] as Vector3;
       const bent = new Vector3(end.x + 0.03, end.y + 0.02, end.z - 0.03);
-      a.add('copper', wire([bent, ...upper], size.radius, 7));
+      a.add(metal, wire([bent, ...upper], size.radius, 7));
       partedEnd(a, bent, new Vector3(0.7, 0.3, -0.6).normalize(), size.radius, burned);
       const stub = lower[lower.length - 1] as Vector3;
       const tip = new Vector3(stub.x + 0.022, stub.y - 0.012, stub.z + 0.035);
@@ -79,7 +83,7 @@ export const poleGround = builder({
       a.name('upperEnd', [bent.x, bent.y, bent.z]);
       a.name('lowerEnd', [tip.x, tip.y, tip.z]);
     }
-    a.add('copper', wire(lower, size.radius, 7));
+    a.add(metal, wire(lower, size.radius, 7));
     const cover = parted ? Math.min(size.moulding, size.partedFrom - 0.1) : size.moulding;
     if (cover > 0.1) {
       const half = new CylinderGeometry(0.013, 0.013, cover, 10, 6, false, -0.2, Math.PI + 0.4).rotateX(Math.PI / 2);

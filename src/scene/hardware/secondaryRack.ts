@@ -26,7 +26,7 @@ const spoolAt = (a: Assembly, z: number, broken: boolean, named: string, conduct
       );
       a.add('bisque', shard.translate(-0.018, 0, -0.026));
     } else {
-      a.add('porcelainGrey', turnedOf('spool', scale));
+      a.add('porcelainWhite', turnedOf('spool', scale));
       if (named === 'x2') a.markable(outerOf(profileOf('spool', scale)));
     }
     a.name(named, [0.022 + conductor, 0, 0]);

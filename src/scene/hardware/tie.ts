@@ -1,6 +1,7 @@
 /**
  * Tie of a conductor in the top groove of a pin insulator. Origin: centre of the conductor over the insulator; the line
- * runs along azimuth `side`. Variants: `hand` (soft wire wrapped), `preformed` (formed rods). State `loose`: legs slack off the conductor. In states `one-leg` and
+ * runs along azimuth `side`. Variants: `hand` (soft wire wrapped), `preformed` (formed rods). States: `loose` (legs slack off the conductor), `unwound` (one
+ * sprung open), `long-tails`. In states `one-leg` and
  * `broken` it is the leg toward `side` that fails. Size: radius of conductor and neck, neck below the conductor.
  */
 import { Vector3 } from 'three';
@@ -106,9 +107,36 @@ const slack = (a: Assembly, size: TieSize, make: Make): void => {
   );
 };
 
+/** A leg that has come unwound: its turns opened and standing up and away from the conductor. */
+const unwound = (a: Assembly, size: TieSize, make: Make): void => {
+  const up = curve(rise(size, make.radius, 1), 9);
+  const from = size.neck + make.radius + 0.027;
+  const loose: Point[] = Array.from({ length: 22 }, (_, i) => {
+    const t = i / 21;
+    const r = size.conductor + 0.004 + 0.016 * t;
+    return [from + 0.085 * t, r * Math.sin(t * 15) + 0.03 * t * t, r * Math.cos(t * 15) + 0.09 * t * t];
+  });
+  a.add('aluminium', wire(up, make.radius, 6), wire(curve(loose, 60), make.radius, 5));
+};
+
+/** The tail of a leg, left long and bent out. */
+const tail = (size: TieSize, make: Make, sign: number): Vector3[] => {
+  const end = sign * (size.neck + make.radius + 0.027 + make.wrapped);
+  const r = size.conductor + make.radius;
+  return curve(
+    [
+      [end - sign * 0.006, 0, r],
+      [end + sign * 0.01, sign * 0.03, r + 0.02],
+      [end + sign * 0.035, sign * 0.075, r + 0.05],
+      [end + sign * 0.05, sign * 0.1, r + 0.11],
+    ],
+    12,
+  );
+};
+
 export const tie = builder({
   kind: 'tie',
-  states: ['whole', 'one-leg', 'broken', 'loose', 'gone'],
+  states: ['whole', 'one-leg', 'broken', 'loose', 'unwound', 'long-tails', 'gone'],
   variants: ['hand', 'preformed'],
   size: { conductor: 0.0051, neck: 0.0312, drop: 0.0386 },
   build: (a, size, part) => {
@@ -121,7 +149,10 @@ export const tie = builder({
     a.add('aluminium', wire(neckLoop(size, make.radius, part.variant === 'hand' ? 1.5 : 1), make.radius, 6));
     leg(a, size, make, -1);
     if (part.state === 'loose') slack(a, size, make);
-    if (part.state === 'whole') leg(a, size, make, 1);
+    if (part.state === 'unwound') unwound(a, size, make);
+    if (part.state === 'whole' || part.state === 'long-tails') leg(a, size, make, 1);
+    if (part.state === 'long-tails')
+      for (const sign of [-1, 1]) a.add('aluminium', wire(tail(size, make, sign), make.radius, 6));
     if (part.state === 'broken') snapped(a, size, make);
   },
 });

@@ -1,20 +1,41 @@
 /**
  * Triplex: two insulated legs twisted round a bare messenger, hung between the given points (frame of the parent), and
  * the wedge clamp that holds the messenger. Size: sag, radius of leg and messenger, pitch of the twist. The wedge clamp's
- * origin is the hook it hangs on. States: `messenger-off` (the messenger ends short of its clamp, tail hanging), `worn` (a
- * leg's jacket gone). The clamp points toward the span along `side`.
+ * origin is the hook it hangs on. States: `messenger-off` (the messenger ends short of its clamp, tail hanging), `slipped` (the messenger slack
+ * beside it), `worn` (a leg's jacket gone), `taped` (a leg wrapped). The clamp points toward the span along `side`.
  */
 import { Vector3 } from 'three';
 import { builder } from './assembly.ts';
 import { bar, curve, hanging, plate, ring } from './shapes.ts';
+import type { Point } from './types.ts';
 import { helix, wire } from './wire.ts';
 
 /** Metres from its clamp at which a leg has lost its jacket. */
 const WORN = 0.35;
+/** Metres of messenger that hang slack where it has slipped in its wedge. */
+const SLACK = 0.9;
+
+/** The part of a course between two lengths along it. */
+const stretch = (line: readonly Vector3[], from: number, to: number, pieces = 4): Vector3[] => {
+  const out: Vector3[] = [];
+  for (let k = 0; k <= pieces; k++) {
+    let left = from + ((to - from) * k) / pieces;
+    let i = 0;
+    while (i < line.length - 2) {
+      const piece = (line[i + 1] as Vector3).distanceTo(line[i] as Vector3);
+      if (left <= piece) break;
+      left -= piece;
+      i++;
+    }
+    const [p, q] = [line[i] as Vector3, line[i + 1] as Vector3];
+    out.push(p.clone().lerp(q, Math.min(1, left / Math.max(1e-9, p.distanceTo(q)))));
+  }
+  return out;
+};
 
 export const triplex = builder({
   kind: 'triplex',
-  states: ['whole', 'messenger-off', 'worn'],
+  states: ['whole', 'messenger-off', 'slipped', 'worn', 'taped'],
   size: { sag: 0.5, leg: 0.0068, messenger: 0.0042, pitch: 0.62 },
   build: (a, size, part) => {
     const [p, q] = part.points;
@@ -24,7 +45,13 @@ export const triplex = builder({
     for (let i = 1; i < line.length; i++) length += (line[i] as Vector3).distanceTo(line[i - 1] as Vector3);
     const turns = length / size.pitch;
     const perTurn = Math.max(4, Math.min(9, Math.floor(240 / turns)));
-    const bare = part.state === 'messenger-off' ? line.slice(1) : line;
+    const legs = [0, Math.PI * 0.8].map((phase) => helix(line, size.messenger + size.leg, size.pitch, phase, perTurn));
+    const [leg = []] = legs;
+    a.add(
+      'insulation',
+      legs.map((course) => wire(course, size.leg, 5)),
+    );
+    const bare = { 'messenger-off': line.slice(1), slipped: stretch(line, SLACK, length, 40) }[part.state] ?? line;
     a.add('aluminiumStrand', wire(bare, size.messenger, 5, 0.1));
     if (part.state === 'messenger-off') {
       const [end, next] = bare as [Vector3, Vector3];
@@ -35,17 +62,27 @@ export const triplex = builder({
       });
       a.add('aluminiumStrand', wire(free, size.messenger, 6, 0.1));
     }
-    if (part.state === 'worn') {
-      const [start, next] = line as [Vector3, Vector3];
-      const on = next.clone().sub(start).normalize();
-      const at = start.clone().addScaledVector(on, WORN);
-      const up = new Vector3(0, 0, size.messenger + size.leg);
-      const ends = [0, 0.07, 0.14].map((s) => at.clone().addScaledVector(on, s).add(up));
-      a.add('aluminiumStrand', wire(ends, size.leg * 1.12, 8, 0.1));
+    if (part.state === 'slipped') {
+      const [start, , , , joins] = stretch(line, 0, SLACK) as [Vector3, Vector3, Vector3, Vector3, Vector3];
+      const on = joins.clone().sub(start);
+      const loop = [0, 0.1, 0.3, 0.55, 0.8, 1].map((t, i): Point => {
+        const at = start.clone().addScaledVector(on, t);
+        return [at.x, at.y, at.z - ([0, 0.02, 0.13, 0.16, 0.06, 0][i] ?? 0)];
+      });
+      a.add('aluminiumStrand', wire(curve(loop, 30), size.messenger, 6, 0.1));
     }
-    for (const phase of [0, Math.PI * 0.8]) {
-      const leg = helix(line, size.messenger + size.leg, size.pitch, phase, perTurn);
-      a.add('insulation', wire(leg, size.leg, 5));
+    if (part.state === 'worn') {
+      a.add('aluminiumStrand', wire(stretch(leg, WORN, WORN + 0.14), size.leg * 1.08, 9, 0.1));
+      for (const s of [WORN, WORN + 0.14])
+        a.add('insulation', wire(stretch(leg, s - 0.012, s + 0.012), size.leg * 1.3, 8));
+    }
+    if (part.state === 'taped') {
+      const wrapped = stretch(leg, WORN - 0.05, WORN + 0.16, 48);
+      // Each turn of the tape lies half over the one before.
+      a.add(
+        'rubber',
+        wire(wrapped, (t) => size.leg * (1.75 + 0.12 * Math.sin(t * 80)), 9),
+      );
     }
     a.name('start', p);
     a.name('end', part.points[part.points.length - 1] ?? q);

@@ -87,6 +87,7 @@ const make = () => {
     bronze: () => standard({ color: 0x86704e, roughness: 0.5, metalness: 0.75, map: glaze() }),
     tinned: () => plain(0x98968f, 0.45, 0.8),
     copper: () => standard({ color: 0xffffff, roughness: 0.62, metalness: 0.45, map: oxide() }),
+    verdigris: () => standard({ color: 0x6c9482, roughness: 0.9, map: glaze() }),
     copperFresh: () => plain(0xd09268, 0.3, 0.95),
     insulation: () => plain(0x161719, 0.55),
     tube: () => plain(0x574a3c, 0.5),

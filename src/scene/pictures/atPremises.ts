@@ -2,7 +2,7 @@
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
 import { azimuthFrom, leadThrough, outwardOf, seedOf, shifted, toward } from './shared.ts';
-import { spanWires } from './spans.ts';
+import { lowCourse, spanWires } from './spans.ts';
 import type { Around, Picture, Piece } from './types.ts';
 
 const drop: Picture = (part, around) => {
@@ -14,6 +14,7 @@ const drop: Picture = (part, around) => {
   const meter = around.on(part.premises, 'meter');
   const end = around.point(meter?.id, 'messenger') ?? part.end;
   const tank = around.point(pole?.id, 'tankTop');
+  const low = lowCourse(part, start, end);
   const leads = ['x1', 'x3', 'x2'].flatMap((name, i): readonly Piece[] => {
     const from = around.point(pole?.id, name);
     if (from === null) return [];
@@ -35,7 +36,11 @@ const drop: Picture = (part, around) => {
   return [
     { spec: { kind: 'wedge-clamp', side }, at: hook },
     {
-      spec: { kind: 'triplex', points: [start, end], size: { sag: part.values.sagM ?? 0.6, pitch: 0.95 } },
+      spec: {
+        kind: 'triplex',
+        points: low.length > 0 ? [...low] : [start, end],
+        size: { sag: part.values.sagM ?? 0.6, pitch: 0.95 },
+      },
       at: [0, 0, 0],
       thin: 0.0068,
       swings: true,

@@ -5,7 +5,7 @@ import { lerp } from '../../engine/math/vec3.ts';
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
 import { azimuthFrom, outwardOf, seedOf, shifted } from './shared.ts';
-import { shownOf } from './showsAs.ts';
+import { drawnVariant } from './showsAs.ts';
 import { conductor, groundSide, poleForm } from './support.ts';
 import type { Around, Picture, Piece } from './types.ts';
 
@@ -111,7 +111,7 @@ const guy: Picture = (part, around) => {
   const points = strandOf(part, around);
   if (points.length < 2) return [];
   const made = (part.words.insulator ?? 'in it') === 'in it' ? 'strain-ball' : 'plain';
-  const variant = part.faults.map((fault) => shownOf(fault)?.variant).find((name) => name !== undefined) ?? made;
+  const variant = drawnVariant(part, made);
   const [top, along] = [points[0] as Point, strandFeature?.along ?? 3];
   const size: Record<string, number> = {
     // Where the engine looks at it.

@@ -213,18 +213,53 @@ const groundBond: Picture = (part, around) => {
   ];
 };
 
+/** Blades of grass that stand over what is driven below them, out and up from its head, metres. */
+const blades: readonly (readonly [number, number, number])[] = [
+  [-0.05, 0.02, 0.17],
+  [-0.03, -0.04, 0.14],
+  [-0.015, 0.05, 0.19],
+  [0.01, -0.02, 0.21],
+  [0.02, 0.035, 0.15],
+  [0.045, -0.01, 0.18],
+  [0.06, 0.03, 0.13],
+  [-0.07, -0.015, 0.12],
+  [-0.04, 0.06, 0.1],
+  [0.005, 0.07, 0.13],
+  [0.03, -0.05, 0.16],
+  [-0.01, -0.06, 0.11],
+  [0.075, 0.012, 0.1],
+];
+
+/** Rod, acorn clamp and the wire into it; loose, the clamp has slid to the head and the wire stands off. */
 const groundRod: Picture = (part, around) => {
   const base = around.on(part.pole, 'pole');
   const head = shifted(part.at, 0, 0, 0.09);
   const foot = base === null ? null : around.face(part.pole, groundSide, 0.02, 0.004);
+  const loose = part.faults.some((fault) => shownOf(fault)?.states?.includes('loose'));
+  const grown = part.faults.some((fault) => shownOf(fault)?.adds === 'grass');
+  const seat = loose ? shifted(head, 0.004, 0, 0.006) : shifted(head, 0, 0, -0.03);
+  const lean = loose ? 0.016 : 0;
   return [
-    ...leadThrough('steel', 0.008, [shifted(part.at, 0, 0, -0.2), head]),
+    ...leadThrough('zinc', 0.008, [shifted(part.at, 0, 0, -0.2), head]),
+    ...leadThrough('bronze', 0.0145, [shifted(seat, -lean, 0, -0.016), shifted(seat, lean, 0, 0.016)]),
+    ...leadThrough('bronze', 0.0055, [shifted(seat, 0.01, 0, lean), shifted(seat, 0.031, 0, lean * 1.4)]),
     ...leadThrough('copper', 0.0026, [
       foot,
       foot && shifted(foot, 0.08, 0.06, -0.03),
       shifted(head, -0.08, -0.05, -0.09),
-      shifted(head, 0.008, 0, -0.03),
+      loose ? shifted(head, -0.05, -0.012, -0.02) : null,
+      shifted(seat, -0.012, 0, 0.022),
     ]),
+    ...(grown
+      ? blades.flatMap(([x, y, up]) =>
+          leadThrough('blade', 0.0017, [
+            shifted(head, x, y, -0.1),
+            shifted(head, 1.1 * x, 1.1 * y, up * 0.4),
+            shifted(head, 1.3 * x + 0.006, 1.3 * y, up * 0.8),
+            shifted(head, 1.6 * x + 0.03, 1.6 * y, up),
+          ]),
+        )
+      : []),
   ];
 };
 

@@ -1,7 +1,7 @@
 /** Marks that a laid fault or look-alike leaves on the surface of its part, in true size, on its side. */
 import { faultKind } from '../../engine/catalogue/faults.ts';
 import { type Spot, type TrackStep, trackCourse, trackEnd } from '../../engine/mechanics/trackCourse.ts';
-import { facesOf } from '../../engine/senses/faces.ts';
+import { type Face, facesOf } from '../../engine/senses/faces.ts';
 import { lieOf } from '../../engine/senses/signsFrom.ts';
 import type { LaidFault, Part } from '../../engine/world/types.ts';
 import type { Mark, MarkKind } from '../hardware/marks.ts';
@@ -77,44 +77,82 @@ const marks: Readonly<Record<string, MarkOf>> = {
   }),
 };
 
+/** How much closer together than lengthwise a track's ways lie across the grain of wood, which leads it. */
+const GRAIN = 2.5;
+
+/** A track over a face that the engine gives: grown from one of its ends to the other, metres aside and along from its middle. */
+const trackOn = (part: Part, fault: LaidFault, { long, wide }: Face, around: Around): readonly TrackStep[] => {
+  const grain = woods.includes(part.kind) ? GRAIN : 1;
+  const radius = 0.45 * wide * grain;
+  const seed = `${around.world.scenarioHash} ${fault.id}`;
+  const key = `${seed} ${long} ${radius}`;
+  const grown = courses.get(key) ?? trackCourse([0, long / 2], [0, -long / 2], radius, seed);
+  courses.set(key, grown);
+  const lay = ([turn, along]: Spot): Spot => [(turn * radius) / grain, along];
+  return grown.map(([p, q]) => [lay(p), lay(q)]);
+};
+
+/** Kinds of wood. */
+const woods: readonly string[] = ['pole', 'crossarm'];
+
 /** Marks of a fault that has no place of its own: of the kind its conditions say, on the faces on which the engine looks for its sign. */
-const usual = (part: Part, fault: LaidFault, data: PartData, origin: Point): readonly Mark[] => {
+const usual = (part: Part, fault: LaidFault, data: PartData, origin: Point, around: Around): readonly Mark[] => {
   const shown = shownOf(fault);
   const sign = faultKind(fault.kind).signs.find(({ sense }) => sense === 'see');
   if (shown === null || sign === undefined) return [];
   const form = sign.form ?? 'mark';
-  if (form !== 'mark' && shown.mark !== 'chip') return [];
+  if (form !== 'mark' && !outlined.includes(shown.mark)) return [];
   const stated = shown.states?.includes(data.state);
   const plain = shown.mark === undefined && shown.states === undefined && shown.adds === undefined && !shown.gone;
   const kind = shown.mark ?? (plain ? (sign.shape === 'line' ? 'crack' : 'stain') : undefined);
   const bare = data.surface === null && Object.keys(data.surfaces).length === 0;
   if (kind === undefined || stated || bare) return [];
   const size = sign.size ?? 0.01;
-  return facesOf(part, { ...lieOf(part, fault, sign), form: 'mark' }).flatMap(({ at, out, long, wide }, round) =>
-    Array.from(
+  return facesOf(part, { ...lieOf(part, fault, sign), form: 'mark' }).flatMap((face, round) => {
+    const { at, out, long, wide } = face;
+    const [x, y, z] = [at[0] - origin[0], at[1] - origin[1], at[2] - origin[2]];
+    const top = z + long / 2;
+    const up = standing.includes(kind);
+    return Array.from(
       { length: shown.count ?? 1 },
       (_, i): Mark => ({
         kind,
         azimuth: Math.atan2(out?.[1] ?? 0, out?.[0] ?? 0),
-        z: at[2] - origin[2],
-        middle: [at[0] - origin[0], at[1] - origin[1], at[2] - origin[2] + APART * i],
+        z,
+        middle: [x, y, up ? top / 2 : z + APART * i],
+        length: up ? top : long,
         out: out ?? [0, 0, 1],
-        length: long,
         width: widthOf(kind, size, long, wide),
-        ...(kind === 'stain' || kind === 'scar' ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
+        ...(faint.includes(kind) ? { contrast: Math.min(1, 0.4 + (sign.contrast ?? 0.5)) } : {}),
+        ...(kind === 'burn' ? { segments: trackOn(part, fault, face, around) } : {}),
         seed: seedOf(fault.id) + i + 7 * round,
       }),
-    ),
-  );
+    );
+  });
 };
+
+/** Marks that change the outline of their part. */
+const outlined: readonly (MarkKind | undefined)[] = ['chip', 'heave'];
 
 /** Metres from one to the next where there are several. */
 const APART = 0.4;
 
+/** Marks that come up out of the ground. */
+const standing: readonly MarkKind[] = ['soil', 'moss'];
+
+/** Marks as plain as their sign is. */
+const faint: readonly MarkKind[] = ['stain', 'scar', 'pale', 'faded', 'band', 'bloom', 'wet'];
+
+/** Beyond this the charred line itself is no wider; what it scorches is. */
+const WIDEST_CHAR = 0.016;
+
 /** Width of a mark by its kind: a crack's is its opening; what is chipped or holed is as wide as its sign. */
 const widthOf = (kind: MarkKind, size: number, long: number, wide: number): number => {
-  if (kind === 'crack') return Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3));
-  if (kind === 'burn') return Math.max(0.008, size);
+  if (kind === 'crack' || kind === 'girdle') return Math.min(WIDEST_CRACK, Math.max(0.0009, size * 3));
+  if (kind === 'burn') return Math.min(WIDEST_CHAR, Math.max(0.008, 1.4 * size));
+  if (kind === 'split' || kind === 'seam' || kind === 'bore' || kind === 'cut') return size;
+  if (kind === 'band' || kind === 'soil') return 1.7 * wide;
+  if (kind === 'web') return 0.6 * wide;
   return kind === 'chip' || kind === 'hole' ? Math.max(size, long * 0.8) : wide;
 };
 
@@ -122,7 +160,7 @@ const widthOf = (kind: MarkKind, size: number, long: number, wide: number): numb
 export const marksOn = (part: Part, around: Around, data: PartData, origin: Point): readonly Mark[] =>
   part.faults.flatMap((fault) => {
     const of = marks[fault.kind];
-    if (of === undefined) return usual(part, fault, data, origin);
+    if (of === undefined) return usual(part, fault, data, origin, around);
     if (data.surface === null) return [];
     const sides = fault.side === 'any' ? (['road', 'field', 'source', 'load'] as const) : [fault.side];
     return sides.map((side) => of(part, { ...fault, side }, around));

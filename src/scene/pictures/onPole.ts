@@ -1,19 +1,42 @@
 /** Pictures of the pole itself and what every one bears. Order of things and distances: FRAMING of a single-phase tap, common practice. */
+import type { Part } from '../../engine/world/types.ts';
 import { gearBodies } from './gear.ts';
 import { armBodies } from './onArm.ts';
 import { seedOf } from './shared.ts';
-import { drawnState } from './showsAs.ts';
+import { drawnState, drawnVariant } from './showsAs.ts';
 import { conductor, field, groundSide, poleForm, road } from './support.ts';
-import type { Picture } from './types.ts';
+import type { Around, Picture } from './types.ts';
 
-const pole: Picture = (part) => {
+/** What is bolted to a pole and has split it. */
+const splitting = (part: Part, around: Around): Part | undefined =>
+  around.world.parts.find((on) => on.pole === part.pole && drawnState(on, '', ['split-top']) !== '');
+
+const pole: Picture = (part, around) => {
   const feet = Math.round((part.values.heightM ?? 10.36) / 0.3048 / 0.85 / 5) * 5;
   const text = `${part.words.class ?? '4'}-${feet}`;
-  return [{ spec: { kind: 'pole', size: poleForm(part), side: road + 0.5, text, seed: seedOf(part.id) }, at: part.at }];
+  const turn = road + 0.5;
+  const by = splitting(part, around);
+  return [
+    {
+      spec: {
+        kind: 'pole',
+        state: by === undefined ? 'whole' : 'split-top',
+        // One looks through the split from where what did it faces.
+        size: { ...poleForm(part), ...(by === undefined ? {} : { split: by.azimuth - turn }) },
+        side: turn,
+        text,
+        seed: seedOf(part.id),
+      },
+      at: part.at,
+    },
+  ];
 };
 
 const spool: Picture = (part, around) => [
-  { spec: { kind: 'neutral-spool', side: field, size: { conductor } }, at: around.face(part.pole, field, part.at[2]) },
+  {
+    spec: { kind: 'neutral-spool', variant: 'white', side: field, size: { conductor } },
+    at: around.face(part.pole, field, part.at[2]),
+  },
 ];
 
 const tag: Picture = (part, around) => {
@@ -39,6 +62,7 @@ const groundLead: Picture = (part, around) => {
     {
       spec: {
         kind: 'pole-ground',
+        variant: drawnVariant(part, 'copper'),
         side: groundSide,
         state: cut || state === 'apart' ? 'cut' : 'whole',
         size: { ...poleForm(base), top, moulding: cut ? 0 : covered, ...parted },

@@ -19,7 +19,9 @@ export interface Shown {
   /** The part is not drawn. */
   readonly gone?: true;
   /** Fresh wire or metal instead of a mark, added by the picture. */
-  readonly adds?: 'limb';
+  readonly adds?: 'limb' | 'grass';
+  /** It hangs as low as the catalogue puts its lowest place. */
+  readonly low?: true;
 }
 
 const byFault: Readonly<Record<string, Shown>> = {
@@ -32,14 +34,53 @@ const byFault: Readonly<Record<string, Shown>> = {
   'fuse-tube-hung': { states: ['hung-up'] },
   'guy-broken': { states: ['broken'] },
   'limb-on-line': { adds: 'limb' },
-  'tank-rain-run': { mark: 'stain' },
-  'tank-weld-seam': { mark: 'stain' },
+  'tank-rain-run': { mark: 'wet' },
+  'tank-weld-seam': { mark: 'seam' },
   'service-neutral-open': { states: ['messenger-off'] },
   'crossarm-end-decayed': { mark: 'decay' },
+  'pole-leaning': { mark: 'heave' },
+  'pole-set-shallow': { mark: 'soil' },
+  'pin-insulator-cracked-through': { mark: 'girdle' },
+  'spare-hole': { mark: 'bore' },
+  'old-staples': { mark: 'staples' },
+  'old-ground-stub': { mark: 'stub' },
+  'moss-at-butt': { mark: 'moss' },
+  'shadow-band': { mark: 'band' },
+  'arm-lichen': { mark: 'lichen' },
+  'arm-long-bolt': { mark: 'bolt' },
+  'glaze-variation': { mark: 'pale' },
+  'tank-faded': { mark: 'faded' },
+  'casting-line': { mark: 'seam' },
+  'mould-line': { mark: 'seam' },
+  'can-seam': { mark: 'seam' },
+  'bird-droppings': { mark: 'droppings' },
+  'spider-web-on-cutout': { mark: 'web' },
+  'polymer-bloom': { mark: 'bloom' },
+  'arrester-shed-line': { mark: 'ribs' },
   // What its state shows already: the pointer of a dial, handles without their slide, a ball that is there.
   'regulator-off-neutral': { states: [] },
   'interlock-defeated': { states: [] },
   'strain-insulator-bridged': { states: [] },
+  'stirrup-burned': { states: ['burned'] },
+  'stirrup-patina': { states: ['patina'] },
+  'connector-patina': { states: ['patina'] },
+  'green-ground-wire': { states: [], variant: 'verdigris' },
+  'rust-on-guy': { states: ['rusted'] },
+  'rust-on-rod': { states: ['rusted'] },
+  // Parted where the engine has it, and spread at the tip.
+  'conductor-broken': { states: [] },
+  'neutral-open': { states: [] },
+  'meter-fog': { states: ['fogged'] },
+  'hand-tie-unwound': { states: ['unwound'] },
+  'long-tie-tails': { states: ['long-tails'] },
+  'armor-rods': { states: ['armoured'] },
+  'splice-tight': { states: ['spliced'] },
+  'taped-leg': { states: ['taped'] },
+  'service-wedge-slipped': { states: ['slipped'] },
+  'conductor-within-reach': { states: [], low: true },
+  'service-drop-low': { states: ['worn'], low: true },
+  'rod-below-grass': { adds: 'grass' },
+  'guy-slack-usual': { states: ['eased'] },
   'guy-insulator-missing': { states: [], variant: 'plain' },
 };
 
@@ -79,7 +120,7 @@ const byCondition: Readonly<Record<string, Shown>> = {
   'off-insulator': { states: ['gone'] },
   'old-scar': { mark: 'scar' },
   overheated: { mark: 'flash' },
-  'polymer-cut': { mark: 'crack' },
+  'polymer-cut': { mark: 'cut' },
   rusted: { states: ['frayed'], mark: 'rust' },
   'rust-bloom': { mark: 'rust' },
   'season-checks': { mark: 'split' },
@@ -115,6 +156,10 @@ export const drawnState = (part: Part, sound: string, known?: readonly string[])
   }
   return sound;
 };
+
+/** The make in which a part's faults have it drawn, else its own. */
+export const drawnVariant = (part: Part, made: string): string =>
+  part.faults.map((fault) => shownOf(fault)?.variant).find((name) => name !== undefined) ?? made;
 
 /** Whether a fault has taken the part away. */
 export const isGone = (part: Part, known: readonly string[]): boolean =>

@@ -105,6 +105,24 @@ const looseCourse = (part: Part, around: Around): readonly Point[] => {
   });
 };
 
+/** Course of what hangs within reach: down from its first support to the lowest place that its fault names, then up to the second. */
+export const lowCourse = (part: Part, a: Point, b: Point): readonly Point[] => {
+  const fault = part.faults.find((each) => shownOf(each)?.low === true);
+  const [place] = fault === undefined ? [] : Object.values(faultKind(fault.kind).points ?? {});
+  if (fault === undefined || place?.along === undefined) return [];
+  const whole = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const share = Math.min(0.8, (fault.values[place.along] ?? 1.5) / whole);
+  const at = (t: number, z: number): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, z];
+  const low = at(share, 0);
+  const lowest = Math.max(0, groundAt(low[0], low[1])) + (place.above ?? 2.4);
+  return [
+    ...[0, 0.25, 0.5, 0.7, 0.85, 0.95].map((k) => at(share * k, lowest + (a[2] - lowest) * (1 - k) ** 2)),
+    ...[0, 0.01, 0.04, 0.1, 0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1].map((k) =>
+      at(share + (1 - share) * k, lowest + (b[2] - lowest) * k ** 2),
+    ),
+  ];
+};
+
 /** A branch fallen across the conductor, out from the pole. */
 const limbOn = (part: Part, a: Point, b: Point, sag: number): readonly Piece[] => {
   if (!part.faults.some((fault) => shownOf(fault)?.adds === 'limb')) return [];
@@ -129,6 +147,8 @@ const span: Picture = (part, around) => {
     );
   const apart = apartAt(part);
   if (apart !== null) return [...hangingPiece(a, out, apart), ...hangingPiece(b, out + Math.PI, whole - apart)];
+  const low = lowCourse(part, a, b);
+  if (low.length > 0) return leadThrough('aluminium', conductor, low);
   const loose = looseCourse(part, around);
   if (loose.length > 0) return leadThrough('aluminium', conductor, loose);
   const [strands] = componentKind(part.kind).features;

@@ -1,6 +1,6 @@
-import { type Group, type Mesh, Vector3 } from 'three';
+import { DoubleSide, type Group, type Mesh, MeshBasicMaterial, Raycaster, Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
-import { type Mark, markKinds } from '../../../src/scene/hardware/mark.ts';
+import { type Mark, markKinds, type SolidMark, solidMarks } from '../../../src/scene/hardware/mark.ts';
 import { addMark } from '../../../src/scene/hardware/marks.ts';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import type { PartSpec } from '../../../src/scene/hardware/types.ts';
@@ -49,7 +49,7 @@ test('a crack round a leaning cutout keeps to the azimuth seen from above', () =
   }
 });
 
-describe.each(markKinds.filter((k) => k !== 'chip'))('%s', (kind) => {
+describe.each(markKinds.filter((k) => !solidMarks.includes(k as SolidMark)))('%s', (kind) => {
   const mark: Mark = { kind, azimuth: 1, z: 7, length: 0.5, width: 0.04, seed: 3 };
 
   test('is finite, transparent at its edges and the same for the same seed', () => {
@@ -118,6 +118,46 @@ test('a chip takes the rim away on its side only, and from no other insulator', 
   expect(rim(chipped, field)).toBeLessThan(before - 0.008);
   expect(rim(chipped, -field)).toBeCloseTo(before, 6);
   expect(rim(sound, field)).toBeCloseTo(before, 6);
+});
+
+test('a burn with a middle keeps to the face of an arm on which it lies', () => {
+  const part = build({ kind: 'crossarm', side: Math.PI });
+  const middle: [number, number, number] = [-0.0515, 0.6, -0.06];
+  const segments = [-0.4, -0.2, 0, 0.2].map(
+    (s) => [[0.02 * Math.sin(9 * s), s] as const, [0.02, s + 0.2] as const] as const,
+  );
+  const mesh = addMark(
+    part,
+    { kind: 'burn', azimuth: 0, z: 0, length: 0.8, width: 0.014, middle, out: [0, 0, -1], segments },
+    set,
+  );
+  const marks = verticesOf(mesh);
+  for (const v of marks) expect(v.z).toBeLessThan(-0.058);
+  expect(Math.min(...marks.map((v) => Math.abs(v.y)))).toBeCloseTo(0.2, 1);
+  expect(Math.max(...marks.map((v) => Math.abs(v.y)))).toBeCloseTo(1, 1);
+});
+
+test.each(solidMarks.filter((k) => k !== 'chip'))('%s stands on the side that it is given', (kind) => {
+  const part = build({ kind: 'pole' });
+  addMark(part, { kind, azimuth: field, z: 1, length: 0.15, width: 0.06, seed: 4 }, set);
+  const its = meshesOf(part).filter((m) => m.name === `mark-${kind}`);
+  const most = Math.max(...its.flatMap((m) => verticesOf(m).map((v) => v.y)));
+  expect(its.length).toBeGreaterThan(0);
+  expect(most).toBeGreaterThan(0.14);
+});
+
+test('a pole that is split open at its top can be looked through there, and not below', () => {
+  const wood = meshesOf(build({ kind: 'pole', state: 'split-top', side: 0.4, size: { split: -0.4 } })).find(
+    (m) => m.name === 'wood',
+  ) as Mesh;
+  const shots = (z: number): number => {
+    wood.updateMatrixWorld();
+    const ray = new Raycaster(new Vector3(0, -2, z), new Vector3(0, 1, 0));
+    wood.material = new MeshBasicMaterial({ side: DoubleSide });
+    return ray.intersectObject(wood).length;
+  };
+  expect(shots(10.2)).toBe(0);
+  expect(shots(9)).toBeGreaterThan(0);
 });
 
 test('a part without a turned surface refuses a mark', () => {

@@ -8,12 +8,12 @@ import { drawingOf } from '../../../src/scene/pictures/drawWorld.ts';
 import { laid, partOfKind, worldWith } from '../everyKind.ts';
 import { bare } from '../hardware/parts.ts';
 
-/** A number that two pictures of a part share only if they are the same. */
+/** A number that two pictures of a part, and of the pole that bears it, share only if they are the same. */
 const drawing = drawingOf(bare);
 const faceOf = (part: Part): string => {
   drawing.follow(worldWith(part));
   const sums: string[] = [];
-  for (const group of drawing.of(part.id)) {
+  for (const group of [part.id, `${part.pole}.pole`].flatMap((id) => drawing.of(id))) {
     group.traverse((o) => {
       const mesh = o as Mesh;
       const p = mesh.geometry?.getAttribute('position');

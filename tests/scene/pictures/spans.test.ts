@@ -81,3 +81,16 @@ function sagging(of: World, sagM: number): World {
     of,
   );
 }
+
+describe('a conductor within reach', () => {
+  it('hangs lowest where its fault has it', () => {
+    const { at, end } = partById(world, 's2.phase');
+    if (end === null) throw new Error('a span ends somewhere');
+    const fault = laid('conductor-within-reach');
+    const drawn = verticesOf(withPart(world, 's2.phase', { faults: [fault] }), 's2.phase');
+    const along = (fault.values.alongM as number) / Math.hypot(end[0] - at[0], end[1] - at[1]);
+    expect(lowest(drawn)).toBeCloseTo(2.4, 1);
+    const [x, y] = [at[0] + (end[0] - at[0]) * along, at[1] + (end[1] - at[1]) * along];
+    expect(away(drawn, [x, y, 2.4])).toBeLessThan(0.5);
+  });
+});
