@@ -3,14 +3,18 @@
  * front, side and back, by day and by lamp. Hashes are held against a committed table; the sheets are written beside this file
  * (not kept in git) to be looked at. What is not yet in the table is only put on the sheet: UPDATE=1 takes it in.
  */
-import { Box3, type Object3D } from 'three';
+import { Box3, type Object3D, Vector3 } from 'three';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { commands } from 'vitest/browser';
 import { componentKinds } from '../../../src/engine/catalogue/components.ts';
-import { faultKinds } from '../../../src/engine/catalogue/faults.ts';
+import { faultKind, faultKinds } from '../../../src/engine/catalogue/faults.ts';
+import type { FaultKind } from '../../../src/engine/catalogue/types.ts';
+import { facesOf } from '../../../src/engine/senses/faces.ts';
+import { lieOf } from '../../../src/engine/senses/signsFrom.ts';
+import type { Part } from '../../../src/engine/world/types.ts';
 import { hardware } from '../../../src/scene/hardware/registry.ts';
 import { materials } from '../../../src/scene/materials/materials.ts';
-import { drawingOf } from '../../../src/scene/pictures/drawWorld.ts';
+import { type Drawing, drawingOf } from '../../../src/scene/pictures/drawWorld.ts';
 import { laid, partOfKind, worldWith } from '../everyKind.ts';
 import { kinds, specsOf } from './parts.ts';
 import table from './sheet.json';
@@ -96,6 +100,29 @@ const aboutMarks = (objects: readonly Object3D[]): Box3 | null => {
   return box.isEmpty() ? null : box.expandByScalar(0.1);
 };
 
+/** Where the engine looks for a sign: half the box's edge goes with the sign's extent. */
+const aboutSign = (part: Part): Box3 | null => {
+  const [fault] = part.faults;
+  const sign = fault && faultKind(fault.kind).signs.find(({ sense }) => sense === 'see');
+  const [face] = sign ? facesOf(part, lieOf(part, fault, sign)) : [];
+  if (!face) return null;
+  const middle = new Vector3(...face.at);
+  const half = Math.max(0.11, Math.min(1.2, 0.45 * face.long));
+  return new Box3(middle.clone().subScalar(half), middle.clone().addScalar(half));
+};
+
+const isVast = (box: Box3): boolean => {
+  const { x, y } = box.getSize(new Vector3());
+  return Math.min(x, y) > 3;
+};
+
+/** Of a drawing, what reaches into a box and is no house: a part is known by what it is fastened to. */
+const near = (drawing: Drawing, box: Box3): readonly Object3D[] =>
+  drawing.groups().filter((group) => {
+    const own = new Box3().expandByObject(group);
+    return own.intersectsBox(box) && !isVast(own);
+  });
+
 const heldAgainst = (prefix: string): void => {
   if (inject('update')) return;
   const strange = Object.entries(found)
@@ -124,24 +151,39 @@ describe('hardware', () => {
 const visible = (kind: string) =>
   faultKinds.filter((fault) => fault.on.includes(kind) && fault.signs.some(({ sense }) => sense === 'see'));
 
+/** The make on which alone a fault is found. */
+const madeFor = (part: Part, { only = {} }: FaultKind): Part => ({
+  ...part,
+  words: { ...part.words, ...Object.fromEntries(Object.entries(only).map(([word, [first = '']]) => [word, first])) },
+});
+
 describe('faults', () => {
   const faulty = componentKinds.map(({ id }) => id).filter((id) => visible(id).length > 0);
   it.each(faulty)('%s looks as on the committed sheet under every fault that can be seen', async (kind) => {
     const part = partOfKind(kind);
     const sound = drawingOf(materials());
     sound.follow(worldWith(part));
-    const box = closeTo(boxOf(sound.of(part.id)), 0.7);
-    const drawings = visible(kind).map((fault) => {
+    const whole = boxOf(sound.of(part.id));
+    const [first] = visible(kind);
+    const box = closeTo(whole, 0.7);
+    // Of a span one sees the place at which its first fault would be.
+    const place = box === whole || !first ? null : aboutSign({ ...part, faults: [laid(first.id)] });
+    const cellOf = (fault: FaultKind): Cell => {
+      const made = madeFor(part, fault);
+      const bad = { ...made, state: { ...made.state, ...fault.sets }, faults: [laid(fault.id)] };
       const drawing = drawingOf(materials());
-      drawing.follow(worldWith({ ...part, state: { ...part.state, ...fault.sets }, faults: [laid(fault.id)] }));
-      return { name: `fault/${kind}/${fault.id}`, drawing };
-    });
+      drawing.follow(worldWith(bad));
+      const own = drawing.of(part.id);
+      const frame = aboutMarks(own) ?? aboutSign(bad) ?? box;
+      return {
+        name: `fault/${kind}/${fault.id}`,
+        objects: [...new Set([...own, ...near(drawing, frame)])],
+        box: frame,
+      };
+    };
     await shootAll(`fault-${kind}`, [
-      { name: `fault/${kind}/sound`, objects: [...sound.of(part.id)], box },
-      ...drawings.map(({ name, drawing }): Cell => {
-        const objects = [...drawing.of(part.id)];
-        return { name, objects, box: aboutMarks(objects) ?? box };
-      }),
+      { name: `fault/${kind}/sound`, objects: [...sound.of(part.id)], box: place ?? box },
+      ...visible(kind).map(cellOf),
     ]);
     heldAgainst(`fault/${kind}/`);
   });

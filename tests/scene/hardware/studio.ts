@@ -19,7 +19,7 @@ export const lights = ['day', 'lamp'] as const;
 export type Light = (typeof lights)[number];
 
 /** Edge of a picture, pixels. */
-export const EDGE = 128;
+export const EDGE = 256;
 
 export interface Studio {
   /** Pixels of objects seen from an azimuth, from a little below as from the ground. */
