@@ -21,18 +21,17 @@ type Happening = { readonly world: World; readonly events: readonly WorldEvent[]
 
 /** Lets the minutes pass, each with what is due in it. */
 export function passMinutes(world: World, minutes: Minutes): Happening {
-  let now: Happening = { world, events: [] };
+  let now = world;
+  const told: WorldEvent[] = [];
   for (let i = 0; i < minutes; i++) {
-    const next = { ...now.world, clock: { minute: now.world.clock.minute + 1 } };
-    now = happenings.reduce<Happening>(
-      (sofar, happen) => {
-        const { world: after, events } = happen(sofar.world);
-        return { world: after, events: [...sofar.events, ...events] };
-      },
-      { world: next, events: now.events },
-    );
+    now = { ...now, clock: { minute: now.clock.minute + 1 } };
+    for (const happen of happenings) {
+      const { world: after, events } = happen(now);
+      now = after;
+      told.push(...events);
+    }
   }
-  return now;
+  return { world: now, events: told };
 }
 
 function weather(world: World): Happening {

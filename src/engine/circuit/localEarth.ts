@@ -6,7 +6,7 @@
  * pipes, that a lying conductor spreads its current along its length, and the rise that the body's own current makes.
  */
 import { faultKind } from '../catalogue/faults.ts';
-import { abs, add, type Complex, scale, ZERO } from '../math/complex.ts';
+import { abs, add, type Complex, complex, scale, ZERO } from '../math/complex.ts';
 import { hypot } from '../math/elementary.ts';
 import { dot, lerp, sub, type Vec3 } from '../math/vec3.ts';
 import { EARTH, type Phasors } from '../network/types.ts';
@@ -120,18 +120,22 @@ function share(electrode: Electrode, resistivity: number, place: Vec3): number {
   return volts;
 }
 
-/** Volts of the ground beside a place against remote earth, for one state of the network. */
+/** Volts of the ground beside a place against remote earth; the current of each electrode in one state of the network. */
 export function groundPotential(
   electrodes: readonly Electrode[],
   resistivity: number,
   place: Vec3,
-  phasors: Phasors,
+  currents: readonly Complex[],
 ): Complex {
-  let sum = ZERO;
-  for (const electrode of electrodes) {
-    sum = add(sum, scale(phasors.current(electrode.element), share(electrode, resistivity, place)));
+  let re = 0;
+  let im = 0;
+  for (let i = 0; i < electrodes.length; i++) {
+    const amperes = currents[i] as Complex;
+    const volts = share(electrodes[i] as Electrode, resistivity, place);
+    re += amperes.re * volts;
+    im += amperes.im * volts;
   }
-  return sum;
+  return complex(re, im);
 }
 
 /** Volts of the ground where a foot stands against remote earth, for one state of the network. */

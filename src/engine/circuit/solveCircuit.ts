@@ -18,7 +18,7 @@ import { CircuitDefect, defectOf } from './circuitDefect.ts';
 import { keyWith } from './circuitKey.ts';
 import { byId, type CircuitOptions, elementId, elementsOf, netOf, partAt } from './elementsOf.ts';
 import { limitSources } from './limitedSources.ts';
-import { electrodesOf, footPotential, groundPotential } from './localEarth.ts';
+import { type Electrode, electrodesOf, footPotential, groundPotential } from './localEarth.ts';
 import { Memo } from './memo.ts';
 import type { CircuitSolution, PointState } from './types.ts';
 
@@ -62,7 +62,8 @@ class Circuit implements SolvedCircuit {
   private ids: ReadonlySet<string> | null = null;
   private readonly world: World;
   private sorted: readonly PointState[] | null = null;
-  private readonly ground: (place: Vec3, phasors: Phasors) => Complex;
+  private readonly electrodes: readonly Electrode[];
+  private readonly currents = new Map<Phasors, readonly Complex[]>();
 
   constructor(world: World, options: CircuitOptions) {
     this.world = world;
@@ -70,8 +71,7 @@ class Circuit implements SolvedCircuit {
     const solved = solveNetwork(this.elements);
     if (!solved.ok) throw defectOf(solved);
     this.network = solved;
-    const electrodes = electrodesOf(world);
-    this.ground = (place, phasors) => groundPotential(electrodes, world.site.resistivity, place, phasors);
+    this.electrodes = electrodesOf(world);
   }
 
   get points(): readonly PointState[] {
@@ -143,8 +143,16 @@ class Circuit implements SolvedCircuit {
     return groups.reduce((sum, group) => sum + abs(this.voltage(this.network.contribution(group), a, b)), 0);
   }
 
+  /** Volts of the ground beside a place; what flows into the electrodes is the same for every place. */
+  private ground(place: Vec3, phasors: Phasors): Complex {
+    const known = this.currents.get(phasors);
+    const currents = known ?? this.electrodes.map(({ element }) => phasors.current(element));
+    if (known === undefined) this.currents.set(phasors, currents);
+    return groundPotential(this.electrodes, this.world.site.resistivity, place, currents);
+  }
+
   step(a: Vec3, b: Vec3): number {
-    const electrodes = electrodesOf(this.world);
+    const { electrodes } = this;
     const foot = (place: Vec3, phasors: Phasors): Complex =>
       footPotential(electrodes, this.world.site.resistivity, place, phasors);
     return this.network.groups.reduce((sum, group) => {

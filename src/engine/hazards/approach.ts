@@ -74,7 +74,7 @@ function near(
   reach: Reach,
   moment: Moment,
   metal: BareMetal,
-  touched: ReadonlySet<string>,
+  touched: () => ReadonlySet<string>,
   farthest: Metres,
 ): Near | null {
   const { world } = moment;
@@ -83,7 +83,7 @@ function near(
   if (Math.min(body, hands) >= farthest) return null;
   const end = nearestEnd(reach, metal);
   const live = liveIn(moment, end, NO_DISTANCE);
-  if (live === null || metal.ends.some(({ net }) => touched.has(net))) return null;
+  if (live === null || metal.ends.some(({ net }) => touched().has(net))) return null;
   const gloves = glovesOf(world, reach.who);
   const barrier = barrierOf(world, reach.who, { stick: null, gloves }, live.volts);
   const sleeves = barrier.holds ? failing(world, ['sleeves'], { who: reach.who, volts: ratingFor(live.volts) }) : [];
@@ -154,8 +154,14 @@ function metalAround(world: World, reach: Reach, farthest: Metres): readonly Bar
 /** Metal inside the minimum distance that nothing covers and no glove is for. */
 export function approach(reach: Reach, moment: Moment): readonly Meeting[] {
   const { world } = moment;
-  const byHand = reach.touches.filter(({ through }) => through.stick === null);
-  const touched = new Set(byHand.map(({ point }) => netAt(world, point)));
+  // Asked only where something alive is near: what hands are on is nothing to most of what they come by.
+  let nets: ReadonlySet<string> | null = null;
+  const touched = (): ReadonlySet<string> => {
+    nets ??= new Set(
+      reach.touches.filter(({ through }) => through.stick === null).map(({ point }) => netAt(world, point)),
+    );
+    return nets;
+  };
   const farthest = farthestApproach(world);
   const found = metalAround(world, reach, farthest).flatMap(
     (metal) => near(reach, moment, metal, touched, farthest) ?? [],

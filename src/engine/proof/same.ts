@@ -8,6 +8,7 @@ import type { Reach } from '../hazards/types.ts';
 import type { World } from '../world/types.ts';
 import { Group, type MemberName, memberNames } from './learned/members.ts';
 import { type Manner, recorded } from './learned/recording.ts';
+import { States } from './learned/states.ts';
 import type { Trie } from './learned/trie.ts';
 
 const manner: Manner = { whole: new Set(['parts', 'jumpers']), lists: new Set() };
@@ -16,7 +17,10 @@ const SIZE = memberNames.length;
 
 export class Same {
   private readonly groups: readonly Group[];
-  private readonly worlds = new Map<string, World>();
+  private readonly states = new States(SIZE);
+  /** By state. */
+  private readonly worlds: World[] = [];
+  private readonly numbers = new Int32Array(SIZE);
   private readonly known = new WeakSet<World>();
   private readonly acts = new Map<Act, string>();
   private reaches: Group | null = null;
@@ -52,13 +56,16 @@ export class Same {
   /** The one World that is equal to this one; of the same drill. */
   world(world: World): World {
     if (this.known.has(world)) return world;
-    const numbers = memberNames.map((name, i) => (this.groups[i] as Group).numberOf(world[name]));
-    const key = numbers.join();
-    const kept = this.worlds.get(key);
-    if (kept !== undefined) return kept;
+    const { numbers, states, groups } = this;
+    for (let i = 0; i < SIZE; i++) {
+      numbers[i] = (groups[i] as Group).numberOf(world[memberNames[i] as MemberName]);
+    }
+    const before = states.count;
+    const state = states.add(numbers);
+    if (state < before) return this.worlds[state] as World;
     const members = memberNames.map((name, i) => [name, this.groups[i]?.members[numbers[i] as number]] as const);
     const made = { ...world, ...Object.fromEntries(members) } as World;
-    this.worlds.set(key, made);
+    this.worlds.push(made);
     this.known.add(made);
     return made;
   }

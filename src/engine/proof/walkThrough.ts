@@ -52,6 +52,17 @@ function apart(start: World): ReadonlySet<string> {
   return homes;
 }
 
+const countedKept = new WeakMap<World, number>();
+
+/** Premises that are out and count. */
+function countedOut(world: World): number {
+  const known = countedKept.get(world);
+  if (known !== undefined) return known;
+  const counted = premisesOut(world).filter((id) => !apart(world).has(id)).length;
+  countedKept.set(world, counted);
+  return counted;
+}
+
 /** Whether the act closes a contact on the line: what was tested dead before may be alive after. */
 function closes(world: World, act: Act): boolean {
   if (act.act !== 'operate') return false;
@@ -72,11 +83,11 @@ export function further(means: Means, stage: Stage, act: Act, wanted: readonly s
   const handsOn = !surveys && done.reach.some(isHandsOn);
   if (handsOn && !stage.handsOn && perceivedOf(world, wanted).length < wanted.length) return null;
   const { minute } = done.world.clock;
-  const counted = premisesOut(world).filter((id) => !apart(world).has(id)).length;
+  const minutes = minute - world.clock.minute;
   return {
     world: done.world,
     acts: [...stage.acts, act],
-    customerMinutes: stage.customerMinutes + (minute - world.clock.minute) * counted,
+    customerMinutes: stage.customerMinutes + (minutes === 0 ? 0 : minutes * countedOut(world)),
     handsOn: stage.handsOn || handsOn,
     closedAt: closes(world, act) ? minute : stage.closedAt,
   };
