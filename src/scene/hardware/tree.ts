@@ -22,7 +22,7 @@ const spray = (a: Assembly, at: Vector3, width: number, out: Vector3, next: () =
 
 /** A conifer's branch: a hanging spray from the trunk outward. */
 const branch = (a: Assembly, z: number, azimuth: number, reach: number): void => {
-  const g = new PlaneGeometry(reach * 0.75, reach, 1, 2).translate(0, reach / 2, 0);
+  const g = new PlaneGeometry(reach * 0.95, reach, 1, 2).translate(0, reach / 2, 0);
   const p = g.getAttribute('position');
   const n = g.getAttribute('normal');
   for (let i = 0; i < p.count; i++) {

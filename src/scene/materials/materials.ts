@@ -164,7 +164,7 @@ const make = () => {
     shingles: () => standard({ roughness: 0.95, map: shingles() }),
     bark: () => standard({ roughness: 1, map: bark() }),
     leaves: () => standard({ roughness: 0.9, map: leaves(), alphaTest: 0.5, side: DoubleSide }),
-    needles: () => standard({ roughness: 0.9, map: needles(), alphaTest: 0.5, side: DoubleSide }),
+    needles: () => standard({ roughness: 0.9, map: needles(), alphaTest: 0.2, side: DoubleSide }),
     // Blended: from afar a crown of twigs is a haze, which a cut-out would make solid or leave out.
     twigs: () =>
       standard({
