@@ -1,7 +1,8 @@
 /**
  * Variants by a seed. Each number of a seed is drawn for by itself, by a generator of its own, until a draw is good, so
  * that numbers may be worked on apart, in any order, by any number of workers, and give the same files. Bases are taken
- * in turn. A twin of an earlier number is drawn again once all are there (`settled`), in their order.
+ * in turn. A twin of an earlier number is drawn again once all are there (`settled`), in their order. That holds for one
+ * version of this program: what may be drawn, and what is thrown away for what, belongs to the draw.
  */
 import { type Base, type Bounds, type Grade, plainBounds, type Rejection, rejections, type Variant } from './types.ts';
 import { variantFrom } from './variantFrom.ts';
