@@ -21,20 +21,20 @@ const limb = (a: Assembly, material: MaterialName, p: P, q: P, r: number, thin =
   const l = from.distanceTo(to);
   const lie = along(from, to);
   if (thin === r) {
-    const capsule = new CapsuleGeometry(r, l, 4, 12).rotateX(Math.PI / 2);
+    const capsule = new CapsuleGeometry(r, l, 3, 10).rotateX(Math.PI / 2);
     a.add(material, capsule.translate(0, 0, l / 2).applyMatrix4(lie));
     return;
   }
-  const cone = new CylinderGeometry(thin, r, l, 12, 1, true).rotateX(Math.PI / 2);
+  const cone = new CylinderGeometry(thin, r, l, 10, 1, true).rotateX(Math.PI / 2);
   a.add(material, cone.translate(0, 0, l / 2).applyMatrix4(lie));
-  a.add(material, new SphereGeometry(r, 12, 8).translate(...p), new SphereGeometry(thin, 12, 8).translate(...q));
+  a.add(material, new SphereGeometry(r, 10, 6).translate(...p), new SphereGeometry(thin, 8, 5).translate(...q));
 };
 
 /** An egg of flesh: its middle, its half axes, how far its nose is turned up. */
 const mass = (a: Assembly, at: P, half: P, up = 0): void =>
   a.add(
     'fur',
-    new SphereGeometry(1, 18, 12)
+    new SphereGeometry(1, 14, 9)
       .scale(...half)
       .rotateY(-up)
       .translate(...at),
@@ -54,7 +54,7 @@ const trunk = (a: Assembly, sits: boolean): void => {
     a.add('fur', ear.rotateX(-y * 0.22).translate(0.545, y * 0.062, 0.355));
     a.add('black', new SphereGeometry(0.0125, 8, 6).translate(0.662, y * 0.05, 0.272));
   }
-  const collar = new TorusGeometry(0.087, 0.014, 8, 24).applyMatrix4(
+  const collar = new TorusGeometry(0.087, 0.014, 6, 18).applyMatrix4(
     along(new Vector3(0.47, 0, 0.13), new Vector3(0.6, 0, 0.28)),
   );
   a.add('red', collar);
