@@ -63,6 +63,7 @@ const horizon = (lux: number): Color => {
 
 const domeMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
+    defines: { CLOUDS: '' },
     side: BackSide,
     depthWrite: false,
     uniforms: {
@@ -86,7 +87,9 @@ void main() {
   float h = fract(sin(dot(cell, vec3(12.9898, 78.233, 37.719))) * 43758.5453);
   float spot = 1.0 - smoothstep(0.06, 0.3, length(fract(d * 220.0) - 0.5));
   c += night * clear * step(0.985, h) * spot * smoothstep(0.02, 0.4, d.z) * (0.25 + 0.75 * fract(h * 71.0)) * 0.35;
+#ifdef CLOUDS
   c = clouded(c, fogged, d);
+#endif
   // A flash behind the clouds, low over the field.
   float near = max(dot(d, normalize(vec3(-0.35, 0.92, 0.1))), 0.0);
   c += flash * vec3(0.62, 0.7, 0.95) * (0.1 + 0.9 * pow(near, 5.0)) * (0.35 + 1.3 * thick(d)) * smoothstep(-0.08, 0.12, d.z);
@@ -134,7 +137,11 @@ export const weatherOf = (): Weather => {
   /** What light and air were when reflections were drawn last. */
   let mirrored = '';
   const around = new Scene();
-  around.add(new Mesh(dome.geometry, material));
+  // What is mirrored has no clouds: filtered to 64 texels a face they would be blots on every glaze.
+  const bare = material.clone();
+  bare.defines = {};
+  bare.uniforms = material.uniforms;
+  around.add(new Mesh(dome.geometry, bare));
   return {
     fog,
     dome,
@@ -207,6 +214,7 @@ export const weatherOf = (): Weather => {
       mirror.dispose();
       dome.geometry.dispose();
       material.dispose();
+      bare.dispose();
       lamp.dispose();
       hand.dispose();
     },
