@@ -179,8 +179,15 @@ const words: Rule = ({ scenario }) => {
   );
 };
 
+/** A call has a reason: somebody is without service, or something is wrong at the place and not only with tools and people. */
+const call: Rule = ({ scenario: { faults }, world }) => {
+  const brought = new Set([...world.tools, ...world.people].map(({ id }) => id));
+  const isAtPlace = faults.some(({ on }) => !brought.has(on));
+  return isAtPlace || premisesOut(world).length > 0 ? null : 'a call though nobody is out and nothing is wrong there';
+};
+
 /** What is said is written anew last (retell.ts). */
-const ofScene: readonly Rule[] = [falls, light, weather, opposites, heights, states, sets];
+const ofScene: readonly Rule[] = [falls, light, weather, opposites, heights, states, sets, call];
 
 const found = (rules: readonly Rule[], scene: Scene): string | null => {
   for (const rule of rules) {

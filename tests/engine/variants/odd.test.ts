@@ -43,6 +43,11 @@ describe.each([
       ['64 °F', '20 °F'],
     ],
   ],
+  [
+    'a call for nothing, with a hole in a glove',
+    /nobody is out and nothing is wrong/,
+    [['    state: { position: open, link: blown }\n', ''], laid('{ id: hole, kind: glove-pinhole, on: gloves-1 }')],
+  ],
   ['snow in May', /snow falls in mild air/, [[dry, 'wetness: 20 %\n  precipitation: snow']]],
   ['noon at night', /the sky gives 20000 lx by night/, [['light: day', 'light: night']]],
   ['hoarfrost in mild air', /hoarfrost in mild/, [like('{ id: rime, kind: hoarfrost, on: site }')]],
