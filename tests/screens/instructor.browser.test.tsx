@@ -33,11 +33,26 @@ const words = (text: string): string => text.replace(/[\s-]+/g, ' ').toLowerCase
 describe('the instructor’s sheet', () => {
   test('tells nothing before one has said that one instructs, nor after leaving it closed', async () => {
     const root = await asked();
-    expect(document.activeElement?.textContent).toBe(offered.scenario.title);
     for (const each of answers) expect(root.textContent).not.toContain(each);
     doing(() => button(root, 'Leave it closed').click());
     for (const each of answers) expect(root.textContent).not.toContain(each);
     expect(button(root, 'Go to its sheet')).toBeTruthy();
+  });
+
+  test('has the focus on its title the moment it is there', async () => {
+    const { desk } = makeDesk(quarryRoad);
+    leave = () => desk.leave();
+    const root = show(desk);
+    const focused = new Promise<string | null | undefined>((resolve) => {
+      const watch = new MutationObserver(() => {
+        if (root.querySelector('.instructor') === null) return;
+        watch.disconnect();
+        resolve(document.activeElement?.textContent);
+      });
+      watch.observe(root, { childList: true, subtree: true });
+    });
+    doing(() => button(root, 'Its instructor’s sheet').click());
+    expect(await focused).toBe(offered.scenario.title);
   });
 
   test('has every line that is printed, and nobody is shut out at any size', async () => {

@@ -2,7 +2,7 @@
  * The instructor's sheet of a scenario, as the command line prints it. It tells everything that a drill asks for, so it is
  * worked out only after whoever opened it has said that the drill is not theirs to take.
  */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { instructorSheet } from '../../engine/debrief/instructorSheet.ts';
 import {
   type SheetEntry,
@@ -61,7 +61,8 @@ const Sheet = ({ of, system }: { of: Offered; system: UnitSystem }) => {
     [of, system],
   );
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus(), []);
+  // Before the page is painted: a key pressed at once must not go to the page that was there before.
+  useLayoutEffect(() => head.current?.focus(), []);
   return (
     <div class="told">
       <header>
@@ -90,7 +91,7 @@ const Sheet = ({ of, system }: { of: Offered; system: UnitSystem }) => {
 /** The step between choosing and reading. */
 const Ask = ({ of, show, leave }: { of: Offered; show: () => void; leave: () => void }) => {
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus(), [of]);
+  useLayoutEffect(() => head.current?.focus(), [of]);
   return (
     <section class="ask" aria-labelledby="ask">
       <h2 id="ask" ref={head} tabIndex={-1}>
