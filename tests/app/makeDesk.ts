@@ -39,7 +39,13 @@ export interface MadeDesk {
   take(): Playing;
 }
 
-export const makeDesk = (library: Library, store: TextStore | null = memoryStore()): MadeDesk => {
+const absent: SceneState = { is: 'absent', why: 'No picture in this test.' };
+
+export const makeDesk = (
+  library: Library,
+  store: TextStore | null = memoryStore(),
+  scene: SceneState = absent,
+): MadeDesk => {
   const files: { name: string; text: string }[] = [];
   const changes: (() => void)[] = [];
   const playing = signal<Playing | null>(null);
@@ -53,7 +59,7 @@ export const makeDesk = (library: Library, store: TextStore | null = memoryStore
     playing,
     lessMotion: true,
     narrow: () => false,
-    scene: signal<SceneState>({ is: 'absent', why: 'No picture in this test.' }),
+    scene: signal(scene),
     wantScene: () => undefined,
     captions: signal<readonly Caption[]>([]),
     handOut: (name, text) => files.push({ name, text }),

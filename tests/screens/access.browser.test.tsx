@@ -4,7 +4,9 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { page } from 'vitest/browser';
 import '../../src/screens/styles/screens.css';
-import { makeDesk } from '../app/makeDesk.ts';
+import type { MountScene } from '../../src/drill/sceneTypes.ts';
+import type { SceneState } from '../../src/screens/types.ts';
+import { makeDesk, memoryStore } from '../app/makeDesk.ts';
 import { quarryRoad } from '../app/quarryRoad.ts';
 import { button, doing, press, show } from './show.tsx';
 
@@ -52,19 +54,30 @@ const isFine = async (): Promise<void> => {
   expect(await objections()).toEqual([]);
 };
 
+/** Holds the place of the picture and draws nothing. */
+const blank: MountScene = () => ({
+  update: () => undefined,
+  lookToward: () => undefined,
+  turn: () => undefined,
+  yaw: () => 0,
+  photograph: () => null,
+  dispose: () => undefined,
+  supported: true,
+});
+
 let leave = (): void => undefined;
 afterEach(() => act(() => leave()));
 
 describe.each(sizes)('at %i×%i', (width, height) => {
-  const open = async () => {
+  const open = async (scene?: SceneState) => {
     await page.viewport(width, height);
-    const made = makeDesk(quarryRoad);
+    const made = makeDesk(quarryRoad, memoryStore(), scene);
     const root = show(made.desk);
     leave = () => made.desk.leave();
     return { made, root };
   };
-  const onScene = async () => {
-    const { made, root } = await open();
+  const onScene = async (scene?: SceneState) => {
+    const { made, root } = await open(scene);
     doing(() => void made.take());
     const playing = made.playing();
     doing(() => playing.send({ act: 'acknowledge' }));
@@ -116,6 +129,24 @@ describe.each(sizes)('at %i×%i', (width, height) => {
       field.dispatchEvent(new Event('input', { bubbles: true }));
     });
     expect(root.querySelectorAll('.part-card [role="option"]').length).toBeGreaterThan(0);
+    await isFine();
+  });
+
+  test('the longest name of what is pointed at lies over no button of the picture', async () => {
+    const { root, playing } = await onScene({ is: 'ready', mount: blank });
+    const parts = playing.snapshot.value.world.parts;
+    const longest = parts.reduce((a, b) => (b.name.length > a.name.length ? b : a));
+    doing(() => {
+      playing.hovered.value = longest.id;
+    });
+    const name = root.querySelector('.over') as HTMLElement;
+    expect(name.textContent).toBe(longest.name);
+    const box = name.getBoundingClientRect();
+    const over = [...root.querySelectorAll('.view-tools button, .arrows button, .below *')].filter((el) => {
+      const b = el.getBoundingClientRect();
+      return b.width > 0 && b.left < box.right && b.right > box.left && b.top < box.bottom && b.bottom > box.top;
+    });
+    expect(over.map((el) => el.textContent)).toEqual([]);
     await isFine();
   });
 
