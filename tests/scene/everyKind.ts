@@ -4,6 +4,7 @@ import { faultKind } from '../../src/engine/catalogue/faults.ts';
 import type { Side } from '../../src/engine/catalogue/types.ts';
 import type { Vec3 } from '../../src/engine/math/vec3.ts';
 import type { ScenarioEquipment, ScenarioPole } from '../../src/engine/scenario/types.ts';
+import { leaningAgain } from '../../src/engine/world/lean.ts';
 import { partForm } from '../../src/engine/world/partForm.ts';
 import { equipmentParts, guyOf } from '../../src/engine/world/poleParts.ts';
 import type { LaidFault, Part, World } from '../../src/engine/world/types.ts';
@@ -67,11 +68,11 @@ export const partOfKind = (kind: string): Part => {
   return { ...made, end: lower(span.end as Vec3), nets: { ...made.nets, a: 'n9.a', b: 'n9.b' } };
 };
 
-/** A fault of a kind as laid on a part, on a side. */
+/** A fault of a kind as laid on a part, on a side; on none in particular it lies as a scenario lays it that names none. */
 export const laid = (kind: string, side: Side = 'road'): LaidFault => ({
   id: 'laid',
   kind,
-  side,
+  side: side === 'any' ? (faultKind(kind).side ?? 'any') : side,
   to: null,
   values: Object.fromEntries(Object.entries(faultKind(kind).values).map(([name, value]) => [name, value.default])),
 });
@@ -97,8 +98,6 @@ export const worldWith = (part: Part): World => {
     end: foot,
   });
   const others = bare.parts.filter(({ id }) => id !== part.id);
-  return {
-    ...bare,
-    parts: [...others, ...(guy || part.id === strand.id ? [] : [strand]), part].sort((p, q) => (p.id < q.id ? -1 : 1)),
-  };
+  const parts = [...others, ...(guy || part.id === strand.id ? [] : [strand]), part];
+  return { ...bare, parts: leaningAgain(parts, part).toSorted((p, q) => (p.id < q.id ? -1 : 1)) };
 };

@@ -6,7 +6,8 @@ import type { Side } from '../../src/engine/catalogue/types.ts';
 import { distance } from '../../src/engine/math/vec3.ts';
 import { seenOn } from '../../src/engine/senses/signsFrom.ts';
 import type { Aid, Sign } from '../../src/engine/senses/types.ts';
-import { withPart } from '../../src/engine/world/edit.ts';
+import { partById, withPart } from '../../src/engine/world/edit.ts';
+import { leaningAgain } from '../../src/engine/world/lean.ts';
 import type { Part, World } from '../../src/engine/world/types.ts';
 import { anglesTo, kept, zooms } from '../../src/scene/look/view.ts';
 import { materials } from '../../src/scene/materials/materials.ts';
@@ -123,10 +124,12 @@ export const showsFrom = (
 ): readonly Shows[] => {
   const fault = laid(kind, side);
   const state = { ...part.state, ...faultKind(kind).sets };
-  const faulty = withPart(world, part.id, { state, faults: [fault] });
+  const laidOn = withPart(world, part.id, { state, faults: [fault] });
+  const faulty = { ...laidOn, parts: leaningAgain(laidOn.parts, partById(laidOn, part.id)) };
   const sound = withPart(world, part.id, soundOf(part, kind));
   const signs = views.map(({ stand, aid }) => {
-    const [sign] = seenOn(faulty, { ...part, state, faults: [fault] }, stand, aid);
+    const signs = seenOn(faulty, partById(faulty, part.id), stand, aid);
+    const sign = signs.find(({ why }) => why === null) ?? signs[0];
     if (sign === undefined) throw new Error(`${kind} has no sign for the eye`);
     return sign;
   });

@@ -6,6 +6,7 @@ import type { RepairKind } from '../catalogue/types.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import { findPart, withPart } from '../world/edit.ts';
 import { placeOfFeature } from '../world/featurePlace.ts';
+import { leaningAgain } from '../world/lean.ts';
 import { barePlace, bareTerminals } from '../world/points.ts';
 import type { Part } from '../world/types.ts';
 import { type ActKind, event, outcome } from './kind.ts';
@@ -56,8 +57,10 @@ export const repair: ActKind<'repair'> = {
       state: { ...part.state, ...kind.sets },
     };
     const by = through(world, null);
+    const done = withPart(world, part.id, mended);
+    const parts = leaningAgain(done.parts, { ...part, ...mended });
     return outcome(
-      withPart(world, part.id, mended),
+      parts === done.parts ? done : { ...done, parts },
       [event('done', part.id, `${kind.label}: ${part.name}. Done.`)],
       [
         {

@@ -1,6 +1,6 @@
 /** What a kind of fault or look-alike is: what it shows, does and is called, and what controls it. */
 import type { Vec3 } from '../math/vec3.ts';
-import type { Mechanism, Severity, Source } from './commonTypes.ts';
+import type { Mechanism, Severity, Side, Source } from './commonTypes.ts';
 
 /** A sign that can be perceived; sizes in metres. */
 export interface SignKind {
@@ -20,6 +20,8 @@ export interface SignKind {
   readonly form?: 'mark' | 'outline' | 'piece';
   /** A seam or a run: along the part, and no wider than its size. */
   readonly strip?: true;
+  /** That the part leans: seen by how much of it is across the line of sight. */
+  readonly aside?: true;
   /** Where it lies, relative to the part's `at` in its own frame; absent: at its feature. */
   readonly place?: Vec3;
   /** A dark line (crack, wire) follows the line rule, a patch the patch rule. */
@@ -44,6 +46,8 @@ export interface SignKind {
 export interface MechanicalEffect {
   /** Legs of a tie lost: its conductor lies loose. */
   readonly supports?: 'lost';
+  /** Metres out of plumb for each metre up, toward the fault's side. */
+  readonly leans?: number;
   /** Bending strength left, 0..1. */
   readonly strength?: number;
   readonly guy?: 'lost';
@@ -69,6 +73,8 @@ export interface FaultKind {
   readonly name: string;
   /** Component kinds, tool kinds ('tool:stick'), roles ('person:second') or 'site' on which it can be laid. */
   readonly on: readonly string[];
+  /** Side on which it lies where the scenario says none; absent: no side in particular. */
+  readonly side?: Side;
   /** Words of the part without which it cannot lie there: porcelain cracks, polymer does not. */
   readonly only?: Readonly<Record<string, readonly string[]>>;
   readonly benign: boolean;

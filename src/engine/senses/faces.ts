@@ -10,6 +10,7 @@ import { cos, sin } from '../math/elementary.ts';
 import { add, cross, dot, length, normalise, scale, sub, type Vec3 } from '../math/vec3.ts';
 import { placeOn } from '../world/edit.ts';
 import { courseOfFeature, placeOfFeature } from '../world/featurePlace.ts';
+import { upright } from '../world/lean.ts';
 import { turned } from '../world/points.ts';
 import type { Part } from '../world/types.ts';
 import { awayFrom, axisOf } from './rays.ts';
@@ -253,7 +254,8 @@ export const facesOf = (part: Part, lie: Lie): readonly Face[] => {
   const { feature, extent } = lie;
   const place = lie.place === undefined ? placeOfFeature(part, feature) : placeOn(part, lie.place);
   const solids = componentKind(part.kind).solids(part);
-  const own = turned(sub(place, part.at), -part.azimuth);
+  const off = sub(place, part.at);
+  const own = turned(part.lean === undefined ? off : upright(off, part.lean), -part.azimuth);
   const [nearest] = solids.map((solid) => ({ solid, away: awayFrom(own, solid) })).sort((a, b) => a.away - b.away);
   const form = lie.form ?? (nearest === undefined ? 'piece' : 'mark');
   if (form !== 'mark' || nearest === undefined) {
@@ -261,7 +263,7 @@ export const facesOf = (part: Part, lie: Lie): readonly Face[] => {
     return inAir(place, courseOfFeature(part, feature), extent, REACH[form], body, part.azimuth);
   }
   const { solid } = nearest;
-  const out = (p: Vec3): Vec3 => add(part.at, turned(p, part.azimuth));
+  const out = (p: Vec3): Vec3 => placeOn(part, p);
   return laidOn(solid, own, lie, part.azimuth).map(([at, way]) => {
     const laid = solid.shape === 'cylinder' ? onRound(solid, at, way, lie) : onBox(solid, at, way, lie);
     const facing = (n: Vec3 | null): Vec3 | null => n && turned(n, part.azimuth);

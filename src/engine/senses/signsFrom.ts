@@ -2,7 +2,7 @@
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
 import type { Feature, SignKind } from '../catalogue/types.ts';
-import { add, distance, type Vec3 } from '../math/vec3.ts';
+import { add, cross, distance, length, type Vec3 } from '../math/vec3.ts';
 import { standById } from '../world/edit.ts';
 import type { LaidFault, Part, Stand, World } from '../world/types.ts';
 import { aroundSigns } from './around.ts';
@@ -73,8 +73,16 @@ const inViewOn = (world: World, part: Part, eye: Vec3): readonly InView[] =>
     return { kind, fault, extent: lie.extent, view };
   });
 
+/** Share of a lean that lies across the line of sight: toward or from the eye it hardly shows. */
+const across = ({ lean }: Part, eye: Vec3, at: Vec3): number => {
+  if (lean === undefined) return 0;
+  const way: Vec3 = [at[0] - eye[0], at[1] - eye[1], 0];
+  const off: Vec3 = [lean[0], lean[1], 0];
+  return length(cross(off, way)) / Math.max(1e-9, length(off) * length(way));
+};
+
 const signOf = (part: Part, { kind, fault, extent, view }: InView, eye: Vec3, site: World['site'], aid: Aid): Sign => {
-  const size = kind.size ?? 0.01;
+  const size = (kind.size ?? 0.01) * (kind.aside ? across(part, eye, view.at) : 1);
   const far = distance(eye, view.at);
   const mark: Mark = {
     // Of what is half covered no more can be resolved than what is left of it; a line stays as fine as it is.

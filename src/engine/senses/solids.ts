@@ -6,10 +6,11 @@
 import { componentKind } from '../catalogue/components.ts';
 import type { Solid } from '../catalogue/types.ts';
 import { Memo } from '../circuit/memo.ts';
-import { cos, sin } from '../math/elementary.ts';
+import { cos, hypot, sin } from '../math/elementary.ts';
 import { add, cross, dot, length, scale, sub, type Vec3 } from '../math/vec3.ts';
-import { turned } from '../world/points.ts';
-import type { Part, World } from '../world/types.ts';
+import { placeOn } from '../world/edit.ts';
+import { upright } from '../world/lean.ts';
+import type { Lean, Part, World } from '../world/types.ts';
 import { alongSolid, awayFrom } from './rays.ts';
 
 interface Body {
@@ -18,6 +19,8 @@ interface Body {
   /** Its part's place and turn: cosine and sine. */
   readonly at: Vec3;
   readonly turn: readonly [number, number];
+  /** Of a part out of plumb. */
+  readonly lean?: Lean;
   /** A ball round all of them, so that most rays need no closer look. */
   readonly centre: Vec3;
   readonly radius: number;
@@ -36,13 +39,25 @@ const bodyOf = (part: Part, solids: readonly Solid[]): Body => {
   const low: Vec3 = [Math.min(...along(0)), Math.min(...along(1)), Math.min(...along(2))];
   const high: Vec3 = [Math.max(...along(0)), Math.max(...along(1)), Math.max(...along(2))];
   const middle = scale(add(low, high), 0.5);
-  const { id, at, azimuth } = part;
+  const { id, at, azimuth, lean } = part;
   const turn = [cos(azimuth), sin(azimuth)] as const;
-  return { part: id, solids, at, turn, centre: add(at, turned(middle, azimuth)), radius: length(sub(high, middle)) };
+  const wider = lean === undefined ? 1 : 1 + hypot(...lean);
+  return {
+    part: id,
+    solids,
+    at,
+    turn,
+    centre: placeOn(part, middle),
+    radius: wider * length(sub(high, middle)),
+    ...(lean === undefined ? {} : { lean }),
+  };
 };
 
-/** A direction of the scene in a body's own frame. */
-const within = ({ turn: [c, s] }: Body, [x, y, z]: Vec3): Vec3 => [x * c + y * s, y * c - x * s, z];
+/** A direction of the scene in a body's own frame, upright again; its length is no longer one, which only scales. */
+const within = ({ turn: [c, s], lean }: Body, way: Vec3): Vec3 => {
+  const [x, y, z] = lean === undefined ? way : upright(way, lean);
+  return [x * c + y * s, y * c - x * s, z];
+};
 
 // Most changes of a part leave its body what it was, and the very same object says so.
 const bodies = new Memo<Body>(4096);
@@ -53,8 +68,8 @@ const bodyKept = (part: Part): Body => {
   const known = kept.get(part);
   if (known !== undefined) return known;
   const solids = componentKind(part.kind).solids(part);
-  const { id, at, azimuth } = part;
-  const body = bodies.get(JSON.stringify([id, at, azimuth, solids]), () => bodyOf(part, solids));
+  const { id, at, azimuth, lean } = part;
+  const body = bodies.get(JSON.stringify([id, at, azimuth, lean, solids]), () => bodyOf(part, solids));
   kept.set(part, body);
   return body;
 };

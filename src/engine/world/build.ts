@@ -6,6 +6,7 @@ import { seedFrom } from '../math/random.ts';
 import type { Scenario, ScenarioEquipment, ScenarioFault, ScenarioPole } from '../scenario/types.ts';
 import { armParts, besideParts, isArm } from './armParts.ts';
 import { affected, changedBy, labelled } from './faultEffects.ts';
+import { leaning, standsLeaning } from './lean.ts';
 import { cableParts, lineParts, secondaryParts } from './lineParts.ts';
 import { equipmentParts, framingParts, guyOut } from './poleParts.ts';
 import { premisesParts } from './premisesParts.ts';
@@ -69,7 +70,7 @@ export const partIdsOf = (scenario: Scenario): readonly string[] => bareParts(sc
 const laid = ({ id, kind, side, to, values, says }: ScenarioFault): LaidFault => ({
   id,
   kind,
-  side: side ?? 'any',
+  side: side ?? faultKind(kind).side ?? 'any',
   to: to ?? null,
   values: {
     ...Object.fromEntries(Object.entries(faultKind(kind).values).map(([name, entry]) => [name, entry.default])),
@@ -157,14 +158,15 @@ const peopleOf = (scenario: Scenario, faults: readonly ScenarioFault[]): readonl
 export const build = (scenario: Scenario, hash: string, seed = 1): World => {
   const faults = [...scenario.faults, ...scenario.lookAlikes];
   const { call, supply, crew, job, title, events, variant } = scenario;
+  const parts = leaning(bareParts(scenario).map((part) => layOn(part, faults)));
   return {
     scenario: scenario.id,
     scenarioHash: hash,
     clock: { minute: 0 },
     site: siteOf(scenario, faults),
     truck: { at: [-60, -8, 0], place: 'arriving', engine: true },
-    parts: bareParts(scenario).map((part) => layOn(part, faults)),
-    stands: standsOf(scenario),
+    parts,
+    stands: standsLeaning(standsOf(scenario), parts),
     people: peopleOf(scenario, faults),
     tools: toolOf(scenario, faults),
     jumpers: [],

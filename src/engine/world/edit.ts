@@ -1,9 +1,9 @@
 /** Questions that every room asks a World, and copies of it with one thing changed. */
 import { componentKind } from '../catalogue/components.ts';
 import { faultKind } from '../catalogue/faults.ts';
-import { add, type Vec3 } from '../math/vec3.ts';
+import type { Vec3 } from '../math/vec3.ts';
 import { calmedFrom, labelledAgain } from './faultEffects.ts';
-import { barePlace, bareTerminals, turned } from './points.ts';
+import { barePlace, bareTerminals, offsetFrom } from './points.ts';
 import type { LaidFault, Part, Person, PointId, Stand, Tool, World } from './types.ts';
 
 // A list is never changed in place, so its index may be kept with it.
@@ -95,7 +95,7 @@ export const withPerson = (world: World, id: string, change: Partial<Person>): W
 });
 
 /** Where an offset of a part lies, metres. */
-export const placeOn = (part: Part, offset: Vec3): Vec3 => add(part.at, turned(offset, part.azimuth));
+export const placeOn = (part: Part, offset: Vec3): Vec3 => offsetFrom(part.at, offset, part);
 
 /** Splits '<part>/<terminal>'; null if it is no point. */
 export const splitPoint = (point: PointId): readonly [part: string, terminal: string] | null => {

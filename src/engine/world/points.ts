@@ -6,6 +6,7 @@ import { componentKind } from '../catalogue/components.ts';
 import { faultKind, faultKinds } from '../catalogue/faults.ts';
 import { cos, sin } from '../math/elementary.ts';
 import { add, length, scale, type Vec3 } from '../math/vec3.ts';
+import { leaned } from './lean.ts';
 import { piecesOf } from './lying.ts';
 import type { LaidFault, Part } from './types.ts';
 
@@ -14,6 +15,12 @@ export const turned = ([x, y, z]: Vec3, azimuth: number): Vec3 => {
   const c = cos(azimuth);
   const s = sin(azimuth);
   return [x * c - y * s, x * s + y * c, z];
+};
+
+/** Where an offset of a part's own frame lies from a place of it, metres in the axes of the scene. */
+export const offsetFrom = (from: Vec3, offset: Vec3, { azimuth, lean }: Pick<Part, 'azimuth' | 'lean'>): Vec3 => {
+  const way = turned(offset, azimuth);
+  return add(from, lean === undefined ? way : leaned(way, lean));
 };
 
 /** Bare metal that a fault may bring: the terminal that it belongs to, or null for a net of its own. */
@@ -83,7 +90,7 @@ export const barePlace = (part: Part, terminal: string): Vec3 | null => {
   const offset = Object.hasOwn(kind.points, terminal) ? kind.points[terminal] : undefined;
   if (offset === undefined) return brought(part).get(terminal) ?? null;
   const from = part.end !== null && kind.endPoints.includes(terminal) ? part.end : part.at;
-  return add(from, turned(offset, part.azimuth));
+  return offsetFrom(from, offset, part);
 };
 
 /** Net of a terminal, or of bare metal that a fault may bring; undefined when there is neither. */

@@ -7,6 +7,9 @@ import type { RandomState } from '../math/random.ts';
 import type { Vec3 } from '../math/vec3.ts';
 import type { Scenario, ScenarioSite } from '../scenario/types.ts';
 
+/** Out of plumb: metres aside for each metre up. */
+export type Lean = readonly [x: number, y: number];
+
 /** A bare-metal point: a part and one of its terminals, 'p2.cutout/top'. */
 export type PointId = string;
 
@@ -68,6 +71,8 @@ export interface Part {
   /** Other end for spans, drops, leads, guys. */
   readonly end: Vec3 | null;
   readonly azimuth: number;
+  /** How far whatever of it is higher than `at` is moved aside, by a pole out of plumb: metres for each metre up; absent: upright. */
+  readonly lean?: Lean;
   /** Electrical node of each terminal. */
   readonly nets: Readonly<Record<string, string>>;
   readonly state: Readonly<Record<string, string>>;

@@ -4,22 +4,23 @@
  */
 import { Group, type Mesh, type Object3D } from 'three';
 import { isLit } from '../../engine/senses/lookAt.ts';
-import type { Part, World } from '../../engine/world/types.ts';
+import { straightened } from '../../engine/world/lean.ts';
+import type { Lean, Part, World } from '../../engine/world/types.ts';
 import { addMark } from '../hardware/marks.ts';
 import { hardware } from '../hardware/registry.ts';
-import type { PartData, Point } from '../hardware/types.ts';
+import type { PartData } from '../hardware/types.ts';
 import type { Materials } from '../materials/materials.ts';
 import { addedBy } from './added.ts';
+import { aroundOf, ownerOf } from './around.ts';
 import { premisesBodies, premisesWires } from './atPremises.ts';
 import { buildPiece } from './buildPiece.ts';
 import { finished } from './finished.ts';
 import { poleWires } from './leadsOnPole.ts';
+import { leanTo } from './leanTo.ts';
 import { marksOn } from './marksOn.ts';
 import { poleBodies } from './onPole.ts';
 import { drawnState, isGone } from './showsAs.ts';
-import { poleForm } from './support.ts';
-import { drawnTerminals, isLed } from './tapLeads.ts';
-import type { Around, Picture, Piece, Terminal } from './types.ts';
+import type { Around, Picture, Piece } from './types.ts';
 
 const bodies = { ...poleBodies, ...premisesBodies };
 const wires = { ...poleWires, ...premisesWires };
@@ -44,8 +45,6 @@ const piecesOf = (picture: Picture | undefined, part: Part, around: Around): rea
   return settled.includes(part.kind) ? pieces : asLaid(part, pieces);
 };
 
-const ownerOf = (part: Part): string => part.pole ?? part.premises ?? part.id;
-
 export interface Drawing {
   readonly root: Group;
   /** Redraws what has changed; true if anything did. */
@@ -69,7 +68,16 @@ const release = (object: Object3D): void => {
 };
 
 /** What an object was drawn from: two of the same text are the same object. */
-const textOf = (table: string, piece: Piece): string => `${table} ${JSON.stringify(piece)}`;
+const textOf = (table: string, piece: Piece, lean: Lean | null): string =>
+  `${table} ${JSON.stringify(piece)}${lean === null ? '' : ` leaning ${lean}`}`;
+
+/** Where things are drawn: the scene itself, or a leaning pole's own, in which it stands plumb. */
+interface Frame {
+  readonly lean: Lean | null;
+  readonly around: Around;
+  /** The parts of its World; null: as they are. */
+  readonly parts: ReadonlyMap<string, Part> | null;
+}
 
 /** An empty drawing; the first `follow` fills it. */
 export const drawingOf = (set: Materials): Drawing => {
@@ -80,40 +88,20 @@ export const drawingOf = (set: Materials): Drawing => {
   let seen = new Map<string, Part>();
   let burning = new Map<string, boolean>();
 
-  const aroundOf = (world: World, built: Map<string, readonly Group[]>): Around => {
-    const byId = new Map(world.parts.map((part) => [part.id, part]));
-    const around: Around = {
-      world,
-      on: (owner, name) => byId.get(`${owner}.${name}`) ?? null,
-      beside: (part, kind) =>
-        world.parts.find((p) => p.kind === kind && p.id !== part.id && ownerOf(p) === ownerOf(part)) ?? null,
-      terminals: (pole) =>
-        world.parts
-          .filter((part) => part.pole === pole)
-          .flatMap((part): readonly Terminal[] =>
-            Object.entries(drawnTerminals[part.kind] ?? {}).flatMap(([terminal, point]): readonly Terminal[] => {
-              const at = around.point(part.id, point);
-              const net = part.nets[terminal];
-              return at === null || net === undefined ? [] : [{ part, net, at, led: isLed(part.kind) }];
-            }),
-          ),
-      point: (id, name) => {
-        for (const group of (id === undefined ? undefined : built.get(id)) ?? []) {
-          const p = (group.userData as PartData).points[name];
-          if (p) return [p[0] + group.position.x, p[1] + group.position.y, p[2] + group.position.z] as Point;
-        }
-        return null;
-      },
-      face: (owner, azimuth, z, off = 0) => {
-        const pole = byId.get(`${owner}.pole`) ?? null;
-        const { height, topDiameter, groundDiameter } = poleForm(pole);
-        const r = (groundDiameter + (topDiameter - groundDiameter) * (z / height)) / 2 + off;
-        const at = pole?.at ?? [0, 0, 0];
-        return [at[0] + r * Math.cos(azimuth), at[1] + r * Math.sin(azimuth), z];
-      },
-      lit: (part) => burning.get(part.id) === true,
-    };
-    return around;
+  /** How the parts of each leaning pole that is drawn again look from a frame in which it stands plumb. */
+  const framesOf = (world: World, stale: ReadonlySet<string>): ReadonlyMap<string, Frame> => {
+    const lit = (part: Part): boolean => burning.get(part.id) === true;
+    const frames = new Map<string, Frame>([['', { lean: null, around: aroundOf(world, drawn, lit), parts: null }]]);
+    for (const pole of world.parts) {
+      if (pole.kind !== 'pole' || pole.lean === undefined || !stale.has(ownerOf(pole))) continue;
+      const plumb = { ...world, parts: straightened(world.parts, pole) };
+      frames.set(ownerOf(pole), {
+        lean: pole.lean,
+        around: aroundOf(plumb, drawn, lit, pole.lean),
+        parts: new Map(plumb.parts.map((part) => [part.id, part])),
+      });
+    }
+    return frames;
   };
 
   const steps = function* (world: World): Generator<number, boolean> {
@@ -129,7 +117,8 @@ export const drawingOf = (set: Materials): Drawing => {
     if (stale.size === 0) return false;
     seen = now;
     burning = lit;
-    const around = aroundOf(world, drawn);
+    const frames = framesOf(world, stale);
+    const frameOf = (part: Part): Frame => frames.get(ownerOf(part)) ?? (frames.get('') as Frame);
     const again = world.parts.filter((part) => stale.has(ownerOf(part)));
     /** What is left over of what was drawn of a part, to be taken again. */
     const spare = new Map(again.map(({ id }) => [id, [...(drawn.get(id) ?? [])]]));
@@ -139,11 +128,13 @@ export const drawingOf = (set: Materials): Drawing => {
       return i < 0 ? null : (mine.splice(i, 1)[0] as Group);
     };
     const put = (part: Part, table: string, piece: Piece): Group => {
-      const text = textOf(table, piece);
+      const { lean } = frameOf(part);
+      const text = textOf(table, piece, lean);
       const known = taken(part.id, text);
       if (known !== null) return known;
       const group = buildPiece(piece, set);
       group.userData.body = table === 'body';
+      if (lean !== null) leanTo(group, lean);
       texts.set(group, text);
       root.add(group);
       return group;
@@ -151,7 +142,7 @@ export const drawingOf = (set: Materials): Drawing => {
     const bodyOf = (part: Part, piece: Piece): Group => {
       const body = put(part, 'body', piece);
       const { x, y, z } = body.position;
-      const marks = marksOn(part, around, body.userData as PartData, [x, y, z]);
+      const marks = marksOn(part, frameOf(part).around, body.userData as PartData, [x, y, z]);
       const text = JSON.stringify(marks);
       const was = marked.get(body);
       if (was === text) return body;
@@ -162,18 +153,19 @@ export const drawingOf = (set: Materials): Drawing => {
       marked.set(bare, text);
       return bare;
     };
+    const upright = again.map((part) => frameOf(part).parts?.get(part.id) ?? part);
     let done = 0;
-    for (const part of again) {
-      const built = piecesOf(bodies[part.kind], part, around).map((piece, i) =>
+    for (const part of upright) {
+      const built = piecesOf(bodies[part.kind], part, frameOf(part).around).map((piece, i) =>
         i === 0 ? bodyOf(part, piece) : put(part, 'body', piece),
       );
       drawn.set(part.id, built);
       done++;
       if (built.length > 0) yield done / (2 * again.length);
     }
-    for (const part of again) {
+    for (const part of upright) {
       const built = [
-        ...piecesOf(wires[part.kind], part, around).map((piece) => put(part, 'wire', piece)),
+        ...piecesOf(wires[part.kind], part, frameOf(part).around).map((piece) => put(part, 'wire', piece)),
         ...addedBy(part).map((piece) => put(part, 'added', piece)),
       ];
       drawn.set(part.id, [...(drawn.get(part.id) ?? []), ...built]);

@@ -12,10 +12,12 @@ import {
   type Material,
   Mesh,
   MeshBasicMaterial,
+  type Object3D,
   type Side,
 } from 'three';
 import { CASTERS } from '../look/casters.ts';
 import { finished } from './finished.ts';
+import { leanOfGroup } from './leanTo.ts';
 
 interface Pile {
   readonly members: readonly Mesh[];
@@ -45,6 +47,29 @@ const floatsOf = (mesh: Mesh, name: string): Float32Array => {
   return array;
 };
 
+/** Moves an attribute's floats to where their group stands; of a group that leans (`leanTo`) aside by the height. */
+const setDown = (floats: Float32Array, name: string, group: Object3D): void => {
+  const { x, y, z } = group.position;
+  const [dx, dy] = leanOfGroup(group) ?? [0, 0];
+  const isMoved = x !== 0 || y !== 0 || z !== 0 || dx !== 0 || dy !== 0;
+  if (name === 'position' && isMoved)
+    for (let i = 0; i < floats.length; i += 3) {
+      const up = (floats[i + 2] as number) + z;
+      floats[i] = (floats[i] as number) + x + dx * up;
+      floats[i + 1] = (floats[i + 1] as number) + y + dy * up;
+      floats[i + 2] = up;
+    }
+  if (name === 'normal' && (dx !== 0 || dy !== 0))
+    for (let i = 0; i < floats.length; i += 3) {
+      const [nx, ny, nz] = [floats[i] as number, floats[i + 1] as number, floats[i + 2] as number];
+      const up = nz - dx * nx - dy * ny;
+      const size = Math.hypot(nx, ny, up);
+      floats[i] = nx / size;
+      floats[i + 1] = ny / size;
+      floats[i + 2] = up / size;
+    }
+};
+
 /** One geometry of meshes whose groups are set down somewhere and not turned. */
 const joinedShape = (members: readonly Mesh[], names: readonly string[]): BufferGeometry => {
   const joined = new BufferGeometry();
@@ -56,13 +81,7 @@ const joinedShape = (members: readonly Mesh[], names: readonly string[]): Buffer
     for (const mesh of members) {
       const from = floatsOf(mesh, name);
       out.set(from, at);
-      const { x, y, z } = mesh.parent?.position ?? { x: 0, y: 0, z: 0 };
-      if (name === 'position' && (x !== 0 || y !== 0 || z !== 0))
-        for (let i = at; i < at + from.length; i += 3) {
-          out[i] = (out[i] as number) + x;
-          out[i + 1] = (out[i + 1] as number) + y;
-          out[i + 2] = (out[i + 2] as number) + z;
-        }
+      if (mesh.parent !== null) setDown(out.subarray(at, at + from.length), name, mesh.parent);
       at += from.length;
     }
     joined.setAttribute(name, new BufferAttribute(out, size));

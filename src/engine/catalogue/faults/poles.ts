@@ -48,13 +48,23 @@ const leaning: FaultKind = {
   on: ['pole'],
   signs: [
     {
-      ...mark('butt', 'butt: wood out of plumb, a gap to the soil on one side, a heap on the other', 0.05, 0.4),
+      ...mark('butt', 'butt: a gap to the soil on one side of the wood, a heap on the other', 0.05, 0.4),
       form: 'outline',
       place: [0, 0, 0.08],
     },
+    {
+      // Half way up, where it stands so far out of plumb.
+      ...mark('butt', 'butt: wood going up out of plumb, two hands off half way up', 0.35, 0.5),
+      id: 'plumb',
+      form: 'outline',
+      place: [0, 0, 5],
+      aside: true,
+    },
   ],
+  side: 'field',
   conditions: ['leaning', 'set-shallow'],
-  mechanical: { strength: 0.5 },
+  // About 4 degrees, an estimate: less is seldom noticed, more is a pole that nobody takes for sound.
+  mechanical: { strength: 0.5, leans: 0.07 },
   harm: 'The soil has given once; a climber or a changed pull turns the pole farther out of it.',
   tempting: [
     { what: 'Pull it straight by winch and climb it', why: 'live conductors move, and the soil holds no better' },
