@@ -9,30 +9,23 @@ import type { Spot } from './layer/hull.ts';
 import { type Layer, layerOn } from './layer/layerOn.ts';
 import { nameOf, pointedAt } from './layer/pointing.ts';
 import { lookAtIt, outlineOf, type Window } from './layer/subject.ts';
-import { Aim, tremor } from './look/aim.ts';
+import { Aim } from './look/aim.ts';
 import { arrivalAt } from './look/arrival.ts';
+import { Drift } from './look/drift.ts';
 import { nearestAlong } from './look/nearest.ts';
 import { photographOf } from './look/photograph.ts';
 import { watchPixels } from './look/screen.ts';
 import { paceOf } from './look/sharpness.ts';
 import { type Air, airOf } from './look/sky.ts';
-import { stormOf } from './look/storm.ts';
-import { directionOf, fieldOf, kept, type Look, zooms } from './look/view.ts';
+import { directionOf, fieldOf, type Look, zooms } from './look/view.ts';
 import { eyeOn, NEAR, WALK, type Walk } from './look/walk.ts';
-import { LIT_BELOW } from './place/passing.ts';
 import type { Stage } from './stage.ts';
 
-/** Milliseconds of a turn by key and of a look at a part; and how long the mist drifts on when nobody does anything. */
-const times = { turn: 160, look: 420, drift: 15000, weather: 90000 } as const;
-
-/** Wind in which wires are seen to move, m/s (estimate). */
-const BREEZE = 2.5;
+/** Milliseconds of a turn by key and of a look at a part. */
+const times = { turn: 160, look: 420 } as const;
 
 /** Milliseconds of a frame given to getting ready. */
 const SLICE = 14;
-
-/** Milliseconds between pictures while only the mist moves. */
-const DRIFT = 80;
 
 export class Attention {
   private snapshot: Snapshot;
@@ -51,12 +44,7 @@ export class Attention {
   /** What has to be drawn again: the world, or only the layer above it. */
   private dirty: 'world' | 'layer' | null = 'world';
   private ready = false;
-  private quiet = 0;
-  private held = 0;
-  private calmFor = 0;
-  /** Seconds that rain or snow has still to be moved on. */
-  private fell = 0;
-  private readonly storm = stormOf(23);
+  private readonly drift = new Drift();
   private readonly layer: Layer;
   private readonly deaf: () => void;
   private readonly unwatch: () => void;
@@ -124,7 +112,7 @@ export class Attention {
 
   private again(what: 'world' | 'layer'): void {
     if (this.dirty !== 'world') this.dirty = what;
-    this.quiet = 0;
+    this.drift.wake();
     this.layer.wake();
   }
 
@@ -228,9 +216,8 @@ export class Attention {
       labelAt: pointer ?? { x: width / 2, y: height / 2 + 84 },
       ring: this.byMiddle,
       falls: fallsIn(this.air, site.skyLux, aid, look, this.aspect),
-      seconds: this.fell,
+      seconds: this.drift.takeFall(),
     });
-    this.fell = 0;
   }
 
   /** One frame: move on what moves, point, draw if anything changed, else sleep. */
@@ -250,30 +237,17 @@ export class Attention {
       if (this.pointer !== null) this.hover(this.under(this.pointer));
       else if (this.byMiddle) this.hover(this.at(0, 0));
     }
-    const { air } = this;
     const shaking = this.aid === 'glass' && !this.calm;
-    const falls = air.rain + air.snow > 0;
-    const blows = falls || air.windMs >= BREEZE || air.lightning || air.traffic !== 'none';
-    const misty = this.snapshot.world.site.visibilityM < 1500;
-    const drifting = !this.calm && (blows ? this.quiet < times.weather : misty && this.quiet < times.drift);
-    this.calmFor += ms;
-    const drift = drifting && this.calmFor > (blows ? 0 : DRIFT);
-    if (drift) {
-      this.stage.drift(this.calmFor / 1000, air, this.snapshot.world.site.skyLux < LIT_BELOW);
-      if (air.lightning) this.stage.flash(this.storm.step(this.calmFor / 1000));
-      this.fell += this.calmFor / 1000;
-      this.calmFor = 0;
-    }
-    if (this.dirty === 'world' || turned || this.walk !== null || shaking || drift) {
+    const { moves, goesOn } = this.drift.step(ms, this.stage, this.air, this.snapshot.world.site, this.calm);
+    if (this.dirty === 'world' || turned || this.walk !== null || shaking || moves) {
       this.dirty = null;
-      this.paint(shaking ? this.shaken(ms) : this.aim.look);
+      this.paint(shaking ? this.drift.shaken(this.aim.look, ms) : this.aim.look);
       if (this.walk !== null && this.walk.past >= WALK) this.walk = null;
     } else if (this.dirty === 'layer') {
       this.dirty = null;
       this.stage.face(this.aim.look);
       this.paintLayer(this.aim.look);
-    } else if (!drifting) this.layer.sleep();
-    this.quiet += ms;
+    } else if (!goesOn) this.layer.sleep();
   }
 
   /** A slice of the work before the first picture; its share is told, and the rest of the frame left to input. */
@@ -284,13 +258,6 @@ export class Attention {
     this.ready = true;
     this.stage.follow(this.snapshot.world, this.snapshot.stand, this.view.brightness);
     this.change();
-  }
-
-  private shaken(ms: number): Look {
-    this.held += ms / 1000;
-    const { look } = this.aim;
-    const off = tremor(this.held);
-    return kept({ ...look, yaw: look.yaw + off.yaw, pitch: look.pitch + off.pitch });
   }
 
   /** Takes over a snapshot and the aid in hand. */
