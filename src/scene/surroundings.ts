@@ -3,7 +3,9 @@ import { Box3, type Color, Group, type Object3D, Vector3 } from 'three';
 import type { Site, World } from '../engine/world/types.ts';
 import { castsItself } from './look/casters.ts';
 import { halosOf } from './look/halo.ts';
+import { panesIn } from './look/panes.ts';
 import type { Air } from './look/sky.ts';
+import { spillOn } from './look/spill.ts';
 import type { Materials } from './materials/materials.ts';
 import { joinedOf } from './pictures/joined.ts';
 import { backdropSteps } from './place/backdrop.ts';
@@ -59,9 +61,10 @@ export const surroundingsOf = (set: Materials): Surroundings => {
   const horizon = horizonOf();
   const passing = passingOn(set);
   const halos = halosOf(['windowLit', 'lampLit']);
+  const spill = spillOn();
   let land: Land | null = null;
   let grown: Grown | null = null;
-  root.add(beyond, joined.root, horizon.group, passing.group, mist.group, halos.group);
+  root.add(beyond, joined.root, horizon.group, passing.group, mist.group, halos.group, spill.group);
   return {
     root,
     steps: function* (world, drawn) {
@@ -92,8 +95,13 @@ export const surroundingsOf = (set: Materials): Surroundings => {
       set.lampLit.emissiveIntensity = 2 * bright;
       mist.colour(colour, fog);
       halos.shine(1.1 * bright, density);
+      // Lamps are counted against a sky of two lux at least; on the ground they must show as they do against the sky that there is.
+      spill.shine(bright * Math.max(1, 2 / Math.max(0.3, site.skyLux)));
     },
-    glow: (from) => halos.follow(from),
+    glow: (from) => {
+      halos.follow(from);
+      spill.follow(panesIn(from, 'windowLit'));
+    },
     face: (eye) => {
       halos.face(eye);
       halos.group.updateMatrixWorld();
@@ -115,6 +123,7 @@ export const surroundingsOf = (set: Materials): Surroundings => {
       horizon.dispose();
       passing.dispose();
       halos.dispose();
+      spill.dispose();
     },
   };
 };

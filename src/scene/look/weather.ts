@@ -186,7 +186,7 @@ export const weatherOf = (): Weather => {
       steady = sky.intensity;
       // The lamp's candela over the sky's lux, in the picture's units.
       shine = {
-        window: (4.4 * level) / Math.max(1, site.skyLux / 25) ** 0.8,
+        window: (7 * level) / Math.max(1, site.skyLux / 25) ** 0.8,
         fog: Math.min(1, 170 / site.visibilityM),
       };
       lamp.userData.candela = (brightness * DIM * 5200 * (site.skyLux / 25) ** ADAPTED) / Math.max(site.skyLux, 2);

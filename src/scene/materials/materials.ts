@@ -30,6 +30,7 @@ import {
   twigs,
 } from './ground.ts';
 import { mottle, oxide, rustColour, spangle, strandNormals, streaks } from './metal.ts';
+import { litRoom } from './room.ts';
 import { endGrain, woodColour, woodNormals } from './wood.ts';
 
 const standard = (p: MeshStandardMaterialParameters): MeshStandardMaterial => new MeshStandardMaterial(p);
@@ -114,7 +115,9 @@ const make = () => {
     lampGreen: () => standard({ color: 0x2c8a45, roughness: 0.4, emissive: 0x3fe070, emissiveIntensity: 1.2 }),
     lampRed: () => standard({ color: 0x8a2c22, roughness: 0.4, emissive: 0xff4630, emissiveIntensity: 1.2 }),
     windowDark: () => glazed({ color: 0x1a2227, roughness: 0.12 }),
-    windowLit: () => standard({ color: 0xf6dfae, roughness: 0.5, emissive: 0xf2b866, emissiveIntensity: 0.9 }),
+    // By day a lit room is no more than a warm tone behind the glass.
+    windowLit: () =>
+      glazed({ color: 0x4f4331, roughness: 0.12, emissive: 0xf2b866, emissiveMap: litRoom(), emissiveIntensity: 0.9 }),
     display: () => plain(0x8f9c86, 0.35),
     white: () => plain(0xdfe0dc, 0.55),
     black: () => plain(0x16171a, 0.6),
