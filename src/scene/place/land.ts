@@ -65,9 +65,26 @@ const strip = (
   return sheet(range(x0, x1, 4), ys, (_x, y) => z(y), tile);
 };
 
+/** A kerb stone's section from the gutter on: metres aside and up, its arris worn round. */
+const KERB = [
+  [0, -0.02],
+  [0.012, 0.062],
+  [0.03, 0.08],
+  [0.13, 0.084],
+  [0.15, 0.034],
+] as const;
+
+const kerb = (at: number, toward: 1 | -1): BufferGeometry => {
+  const section = toward > 0 ? KERB : KERB.toReversed();
+  const up = new Map(section.map(([aside, z]) => [at + toward * aside, z]));
+  return sheet(range(-300, road.end + 1, 4), [...up.keys()], (_x, y) => up.get(y) ?? 0, 1.2);
+};
+
 /** Grass late in the year: straw among the green; the rest is as it is. */
 const autumn = new Color(1.35, 1.12, 1.75);
 const white = new Color(1, 1, 1);
+/** Kerb stone is darker than the slabs behind it. */
+const granite = new Color(0.78, 0.78, 0.8);
 /** Snow on a roof: beyond white over its dark texture, so that courses still show through. */
 const roofed = new Color(6, 6.2, 6.6);
 
@@ -89,6 +106,7 @@ export const landOf = (set: Materials, place: Place): Land => {
   const gravel = surfaceOf(set.gravel, { broad: 0.31 }, lying);
   const asphalt = surfaceOf(set.asphalt, { broad: 0.13, road: { line: place.centreLine } }, lying);
   const concrete = surfaceOf(set.concrete, { broad: 0.29 }, lying);
+  const stone = surfaceOf(set.concrete, { broad: 0.29 }, lying);
   for (const m of [grass, gravel]) m.envMapIntensity = 0.5;
   const add = (g: BufferGeometry, m: MeshStandardMaterial): void => {
     const mesh = new Mesh(g, m);
@@ -113,6 +131,7 @@ export const landOf = (set: Materials, place: Place): Land => {
       strip(from, to, -300, road.end + 1, () => level, 3),
       paving[of],
     );
+  for (const { at, toward } of place.kerbs ?? []) add(kerb(at, toward), stone);
   for (const d of place.drives ? drives : []) {
     const near = d.to > 0 ? road.near - 0.2 : d.to;
     const far = d.to > 0 ? d.to : road.far + 0.2;
@@ -142,9 +161,10 @@ export const landOf = (set: Materials, place: Place): Land => {
         [gravel, materials.gravel, white],
         [asphalt, materials.asphalt, white],
         [concrete, materials.concrete, white],
+        [stone, materials.concrete, granite],
       ] as const) {
         mine.color.copy(theirs.color).multiply(tint);
-        const paved = mine === asphalt || mine === concrete;
+        const paved = mine === asphalt || mine === concrete || mine === stone;
         mine.roughness = paved ? theirs.roughness : iced ? 0.72 : 1;
       }
       lying.value = snow;
@@ -152,7 +172,7 @@ export const landOf = (set: Materials, place: Place): Land => {
     },
     dispose: () => {
       for (const child of group.children) (child as Mesh).geometry.dispose();
-      for (const m of [grass, gravel, asphalt, concrete, water.material]) m.dispose();
+      for (const m of [grass, gravel, asphalt, concrete, stone, water.material]) m.dispose();
     },
   };
 };

@@ -38,6 +38,8 @@ export interface Place {
   readonly plants: Plants;
   readonly standing: readonly Standing[];
   readonly paved: readonly Paved[];
+  /** Kerbs along the road: the y of the gutter, and which way the stone lies from it. */
+  readonly kerbs?: readonly { readonly at: number; readonly toward: 1 | -1 }[];
   /** Share of the tufts that grow, and how tall for their kind. */
   readonly grass: { readonly many: number; readonly tall: number };
   readonly fieldFence: boolean;
@@ -241,6 +243,12 @@ const street = ({ free, clear }: Room, dark: boolean): Place => {
       { from: -2.4, to: 17, level: 0.03, of: 'asphalt' },
       { from: 17, to: 20.2, level: 0.06, of: 'concrete' },
       { from: -18.2, to: road.far + 0.05, level: 0.035, of: 'concrete' },
+    ],
+    kerbs: [
+      { at: road.near, toward: 1 },
+      { at: road.far, toward: -1 },
+      { at: -2.4, toward: -1 },
+      { at: 17, toward: 1 },
     ],
     grass: { many: 0, tall: 1 },
     fieldFence: false,
