@@ -3,7 +3,7 @@ import { type BufferGeometry, type Group, Mesh } from 'three';
 import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
 import type { MaterialName, Materials } from '../materials/materials.ts';
 import { groundAt } from './lie.ts';
-import type { Standing } from './setting.ts';
+import type { Standing } from './types.ts';
 
 /** Builds into a group, a piece at a time. */
 export const backdropSteps = function* (standing: readonly Standing[], set: Materials, into: Group): Generator<void> {

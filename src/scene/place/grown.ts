@@ -23,8 +23,8 @@ import { hardware } from '../hardware/registry.ts';
 import type { Materials } from '../materials/materials.ts';
 import { hash, stream } from '../materials/noise.ts';
 import { drives, groundAt, road } from './lie.ts';
-import type { Place, Plants } from './setting.ts';
 import { SNOW } from './surface.ts';
+import type { Place, Plants } from './types.ts';
 
 /** Blades of grass on transparent ground, root at the lower edge. */
 const blades = (): DataTexture => {

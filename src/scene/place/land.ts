@@ -2,8 +2,8 @@
 import { BufferAttribute, BufferGeometry, Color, Group, Mesh, MeshStandardMaterial } from 'three';
 import { type Materials, wet } from '../materials/materials.ts';
 import { drives, groundAt, road } from './lie.ts';
-import type { Place } from './setting.ts';
 import { surfaceOf } from './surface.ts';
+import type { Place } from './types.ts';
 
 type Line = readonly number[];
 

@@ -1,7 +1,7 @@
 /** Where there is room for what only stands about: off houses, people and the truck, and not before what is to be seen. */
 import type { Box3 } from 'three';
 import type { World } from '../../engine/world/types.ts';
-import type { IsFree, Room } from './setting.ts';
+import type { IsFree, Room } from './types.ts';
 
 type Rectangle = readonly [x0: number, y0: number, x1: number, y1: number];
 

@@ -7,116 +7,15 @@ import { house } from '../hardware/buildings.ts';
 import { car } from '../hardware/car.ts';
 import { shop } from '../hardware/shop.ts';
 import type { Builder, PartSpec, Point } from '../hardware/types.ts';
-import type { MaterialName } from '../materials/materials.ts';
 import { hash, stream } from '../materials/noise.ts';
 import { church } from './church.ts';
 import { drives, road } from './lie.ts';
+import { open } from './openLand.ts';
 import { stall } from './stall.ts';
+import type { IsFree, Place, Room, Spot, Standing } from './types.ts';
 import { shed, wireFence } from './works.ts';
 
 type Setting = NonNullable<Site['setting']>;
-
-/** A plant: place, and how many times its usual size. */
-export type Spot = readonly [x: number, y: number, size: number];
-export type Plants = Readonly<Record<'broadleaf' | 'conifer' | 'bush', readonly Spot[]>>;
-
-/** A strip along the road from one y to another, its level and what it is made of. */
-export interface Paved {
-  readonly from: number;
-  readonly to: number;
-  readonly level: number;
-  readonly of: Extract<MaterialName, 'concrete' | 'asphalt' | 'gravel'>;
-}
-
-export interface Standing {
-  readonly build: Builder;
-  readonly spec: PartSpec;
-  readonly at: Point;
-}
-
-export interface Place {
-  readonly plants: Plants;
-  readonly standing: readonly Standing[];
-  readonly paved: readonly Paved[];
-  /** Kerbs along the road: the y of the gutter, and which way the stone lies from it. */
-  readonly kerbs?: readonly { readonly at: number; readonly toward: 1 | -1 }[];
-  /** Share of the tufts that grow, and how tall for their kind. */
-  readonly grass: { readonly many: number; readonly tall: number };
-  readonly fieldFence: boolean;
-  readonly drives: boolean;
-  /** Whether a line is painted along the middle of the road. */
-  readonly centreLine: boolean;
-}
-
-/** Whether a rectangle is clear of something. */
-export type IsFree = (x0: number, y0: number, x1: number, y1: number) => boolean;
-
-export interface Room {
-  /** Of houses and of where people stand. */
-  readonly free: IsFree;
-  /** Of these, and of the sight from the road to what stands at a customer's: the engine knows no backdrop that hides it. */
-  readonly clear: IsFree;
-  /** Whether something so wide at a place stays off every low line of sight. */
-  past(x: number, y: number, reach: number): boolean;
-}
-
-/** Trees stand off the line: nobody lets them grow into it. */
-const open: Plants = {
-  broadleaf: [
-    [-24, 26, 1.1],
-    [-37, 31, 0.9],
-    [25, 44, 1.2],
-    [-2, 47, 1.25],
-    [44, 27, 0.95],
-    [-16, -34, 1.2],
-    [5, -38, 1.1],
-    [47, -36, 1.15],
-    [-44, -29, 1],
-    [70, 16, 1.1],
-    [76, -20, 1.25],
-    [-78, 30, 1.1],
-    [-80, -34, 1.2],
-    [62, 52, 1.3],
-    [-60, 62, 1.2],
-    [-6, 78, 1.3],
-    [38, 80, 1.2],
-    [12, -72, 1.3],
-    [-38, -68, 1.2],
-    [90, 40, 1.3],
-    [-105, 48, 1.2],
-  ],
-  conifer: [
-    [33, 39, 1.1],
-    [36, 43, 1.25],
-    [39.5, 40, 1],
-    [17, -44, 1.2],
-    [22, -46, 1],
-    [72, -2, 1.15],
-    [80, 6, 1.3],
-    [-30, 52, 1.2],
-    [-26, 56, 1.35],
-    [60, -44, 1.25],
-    [-90, 8, 1.2],
-    [88, -34, 1.3],
-  ],
-  bush: [
-    [-8, 15.5, 1],
-    [-11.5, 15, 0.8],
-    [4, 15.4, 0.7],
-    [27, 15.2, 1],
-    [-31, -17, 1],
-    [-27, -18, 0.8],
-    [7.5, 32, 0.7],
-    [18.5, 33, 0.8],
-    [24, -28, 0.7],
-    [66, -8, 1.2],
-    [67, -11, 1],
-    [65, -5.4, 0.9],
-    [-47, 15, 1],
-    [44, -18, 1.1],
-    [11, -19, 0.9],
-  ],
-};
 
 const farmland: Place = {
   plants: open,

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { materials } from '../../../src/scene/materials/materials.ts';
 import { grownIn } from '../../../src/scene/place/grown.ts';
 import { landOf } from '../../../src/scene/place/land.ts';
-import { placeOf, type Room } from '../../../src/scene/place/setting.ts';
+import { placeOf } from '../../../src/scene/place/setting.ts';
+import type { Room } from '../../../src/scene/place/types.ts';
 
 const anywhere: Room = { free: () => true, clear: () => true, past: () => true };
 const set = materials();

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { settings } from '../../../src/engine/scenario/types.ts';
 import { materials } from '../../../src/scene/materials/materials.ts';
 import { backdropSteps } from '../../../src/scene/place/backdrop.ts';
-import { type IsFree, placeOf, type Room } from '../../../src/scene/place/setting.ts';
+import { placeOf } from '../../../src/scene/place/setting.ts';
+import type { IsFree, Room } from '../../../src/scene/place/types.ts';
 
 const yard = { x0: -4, y0: 20, x1: 10, y1: 34 };
 const off =
