@@ -21,7 +21,9 @@ function places(part: Part, repair: RepairKind): readonly Vec3[] {
   if (touched.length > 0) return touched;
   const shown = repair.mends.flatMap((fault) => faultKind(fault).signs.map(({ feature }) => feature));
   const marks = features.filter(({ id }) => shown.includes(id));
-  return marks.length > 0 ? marks.map((feature) => placeOfFeature(part, feature)) : [part.at];
+  // What has come down is worked on where it is to hang again.
+  const mended = { ...part, faults: [] };
+  return marks.length > 0 ? marks.map((feature) => placeOfFeature(mended, feature)) : [part.at];
 }
 
 const fits = (part: Part, { from = {} }: RepairKind): boolean =>

@@ -51,6 +51,8 @@ export interface MechanicalEffect {
   /** Bending strength left, 0..1. */
   readonly strength?: number;
   readonly guy?: 'lost';
+  /** A part with two ends that has come down: so many metres of it lie before its end, toward below its `at`. */
+  readonly lies?: number;
   /** A conductor has parted so far from its `at`: name of a value in metres. Each piece hangs from its own end, or lies. */
   readonly breaks?: string;
   /** A lead that is held at one terminal only, and what hangs from there, metres. */

@@ -4,7 +4,7 @@
  */
 import { componentKind } from '../catalogue/components.ts';
 import { add, dot, scale, sub, type Vec3 } from '../math/vec3.ts';
-import { placeOfFeature } from '../world/featurePlace.ts';
+import { lieOfFallen, placeOfFeature } from '../world/featurePlace.ts';
 import type { Part, World } from '../world/types.ts';
 import { besideRay, distanceToPart, sizeOf } from './solids.ts';
 
@@ -16,8 +16,9 @@ const SMALL = 0.45;
 const MOUNTED = 0.1;
 const SEGMENTS = 20;
 
-/** Places along a wire, sag taken as a parabola. */
+/** Places along a wire, sag taken as a parabola, or where it lies. */
 const alongWire = (part: Part, end: Vec3): readonly Vec3[] =>
+  lieOfFallen(part) ??
   Array.from({ length: SEGMENTS + 1 }, (_, i): Vec3 => {
     const t = i / SEGMENTS;
     const [x, y, z] = add(part.at, scale(sub(end, part.at), t));

@@ -3,7 +3,8 @@
  * ends, yellow guard over the foot. Points in the frame of the parent. Variants: `plain`, `strain-ball` (porcelain, `ball`
  * metres down), `strain-rod` (fibreglass). States: `whole`, `no-guard`, `slack` (hanging in a bow), `eased` (a hand's breadth of bow), `rusted` (brown in
  * patches about `ball`), `frayed` (two wires of the
- * strand sprung out by the lower grip), `broken` (the strand down in the grass from the pole, guard tilted). Size: strand radius, length of the guard.
+ * strand sprung out by the lower grip), `broken` (the strand down in the grass from the pole, guard tilted). Size: strand radius, length of the guard, how far down the
+ * ball is, how far a broken strand lies from its foot.
  */
 import { Matrix4, Vector3 } from 'three';
 import { type Assembly, builder } from './assembly.ts';
@@ -74,8 +75,22 @@ const rustOn = (a: Assembly, top: Vector3, foot: Vector3, radius: number, about:
   }
 };
 
+/** Of a strand that is down: how far it lies from its foot, and what comes down with it. */
+interface Down {
+  readonly lying: Vector3;
+  readonly ball: boolean;
+  readonly guard: boolean;
+}
+
 /** The strand as it is: taut, in a bow, with wires sprung, or down. */
-const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state: string): void => {
+const strand = (
+  a: Assembly,
+  top: Vector3,
+  foot: Vector3,
+  radius: number,
+  state: string,
+  { lying, ball, guard }: Down,
+): void => {
   const lay = 0.09;
   if (state === 'broken') {
     const flat = new Vector3(foot.x - top.x, foot.y - top.y, 0).normalize();
@@ -95,18 +110,28 @@ const strand = (a: Assembly, top: Vector3, foot: Vector3, radius: number, state:
       24,
     );
     a.add('steelStrand', wire(hang, radius, 8, lay));
-    const lies = [0.05, 0.4, 1.3, 2.4, 3.3].map((s, i) =>
-      foot
+    const lies = Array.from({ length: 25 }, (_, i) => {
+      const t = i / 24;
+      // Stiff strand that has come down lies in long bends; the far end springs up.
+      const bend = 0.2 * Math.sin(7.5 * t) * Math.sin(Math.PI * Math.min(1, 1.15 * t));
+      return foot
         .clone()
-        .addScaledVector(flat, -s)
-        .addScaledVector(side, [0, 0.1, 0.5, 0.3, 0.7][i] ?? 0)
-        .setZ([foot.z, 0.16, 0.05, 0.04, 0.07][i] ?? 0.05),
-    );
-    a.add('steelStrand', wire(curve(lies.map(point), 30), radius, 8, lay));
-    a.within(
-      along(foot.clone().setZ(0.05), foot.clone().addScaledVector(flat, -1).addScaledVector(side, 0.5).setZ(0.6)),
-      () => a.add('yellow', rod([0, 0.012, 0], [0, 0.012, 2.1], 0.026, 14, 0.024)),
-    );
+        .lerp(lying, t)
+        .addScaledVector(side, bend)
+        .setZ(i === 0 ? foot.z : 0.03 + 0.1 * Math.max(0, foot.z) * (1 - t) + (t > 0.9 ? 2.4 * (t - 0.9) : 0));
+    });
+    const course = curve(lies.map(point), 60);
+    a.add('steelStrand', wire(course, radius, 8, lay));
+    if (ball) {
+      const at = course[Math.round(0.45 * course.length)] as Vector3;
+      const next = course[Math.round(0.5 * course.length)] as Vector3;
+      a.within(along(at, next), () => a.add('porcelainBrown', turnedOf('strainBall')));
+    }
+    if (guard)
+      a.within(
+        along(foot.clone().setZ(0.05), foot.clone().addScaledVector(flat, -1).addScaledVector(side, 0.5).setZ(0.6)),
+        () => a.add('yellow', rod([0, 0.012, 0], [0, 0.012, 2.1], 0.026, 14, 0.024)),
+      );
     return;
   }
   const middle = top.clone().lerp(foot, 0.5);
@@ -148,7 +173,7 @@ export const guy = builder({
   kind: 'guy',
   states: ['whole', 'no-guard', 'slack', 'eased', 'frayed', 'rusted', 'broken'],
   variants: ['plain', 'strain-ball', 'strain-rod'],
-  size: { radius: 0.0048, guard: 2.4, ball: 2.9 },
+  size: { radius: 0.0048, guard: 2.4, ball: 2.9, lies: 3.5 },
   build: (a, size, part) => {
     const first = part.points[0];
     const last = part.points[part.points.length - 1];
@@ -158,7 +183,12 @@ export const guy = builder({
     const d = foot.clone().sub(top).normalize();
     const length = top.distanceTo(foot);
     const on = (s: number): Point => point(top.clone().addScaledVector(d, s));
-    strand(a, top, foot, size.radius, part.state);
+    const down: Down = {
+      lying: foot.clone().lerp(top.clone().setZ(foot.z), size.lies / Math.hypot(top.x - foot.x, top.y - foot.y)),
+      ball: part.variant === 'strain-ball',
+      guard: size.guard > 0,
+    };
+    strand(a, top, foot, size.radius, part.state, down);
     if (part.state === 'rusted') rustOn(a, top, foot, size.radius, size.ball);
     grip(a, top, foot, size.radius);
     grip(a, foot, top, size.radius);

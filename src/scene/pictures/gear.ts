@@ -1,7 +1,8 @@
 /** Pictures of line gear on a pole: switches, tanks, fittings, guy parts, what belongs to others. */
 import { componentKind } from '../../engine/catalogue/components.ts';
 import { tankSize } from '../../engine/catalogue/tankSizes.ts';
-import { lerp } from '../../engine/math/vec3.ts';
+import { distance, lerp } from '../../engine/math/vec3.ts';
+import { lieOfFallen } from '../../engine/world/featurePlace.ts';
 import type { Part } from '../../engine/world/types.ts';
 import type { Point } from '../hardware/types.ts';
 import { azimuthFrom, outwardOf, seedOf, shifted } from './shared.ts';
@@ -113,10 +114,12 @@ const guy: Picture = (part, around) => {
   const made = (part.words.insulator ?? 'in it') === 'in it' ? 'strain-ball' : 'plain';
   const variant = drawnVariant(part, made);
   const [top, along] = [points[0] as Point, strandFeature?.along ?? 3];
+  const fallen = lieOfFallen(part);
   const size: Record<string, number> = {
     // Where the engine looks at it.
     ball: along - Math.hypot(top[0] - part.at[0], top[1] - part.at[1], top[2] - part.at[2]),
     ...(around.beside(part, 'guy-guard') === null ? {} : { guard: 0 }),
+    ...(fallen === null ? {} : { lies: distance(...fallen) - EYE }),
   };
   return [{ spec: { kind: 'guy', variant, points, size }, at: [0, 0, 0] }];
 };

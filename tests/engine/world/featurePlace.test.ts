@@ -36,4 +36,17 @@ describe('a feature', () => {
     expect(placeOfFeature(longer, upper)[2] - placeOfFeature(pole, upper)[2]).toBeCloseTo(3, 9);
     expect(placeOfFeature(longer, featureOf(pole, 'butt'))).toEqual(placeOfFeature(pole, featureOf(pole, 'butt')));
   });
+
+  it('of a strand that has come down lies on the ground before its end, and runs along it', () => {
+    const sound = partById(world, 'p3.guy');
+    const down: Part = { ...sound, faults: [{ id: 'x', kind: 'guy-broken', side: 'any', to: null, values: {} }] };
+    const strand = featureOf(sound, 'strand');
+    const [x, y, z] = placeOfFeature(down, strand);
+    const [ex, ey, ez] = sound.end as readonly [number, number, number];
+    expect(placeOfFeature(sound, strand)[2]).toBeGreaterThan(5);
+    expect(z).toBeCloseTo(ez, 9);
+    expect(Math.hypot(x - ex, y - ey)).toBeCloseTo(2.25, 9);
+    expect(Math.hypot(x - sound.at[0], y - sound.at[1])).toBeLessThan(Math.hypot(ex - sound.at[0], ey - sound.at[1]));
+    expect(courseOfFeature(down, strand)?.[2]).toBeCloseTo(0, 9);
+  });
 });

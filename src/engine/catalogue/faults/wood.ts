@@ -82,7 +82,7 @@ const guyBroken: FaultKind = {
     },
   ],
   conditions: ['broken', 'slack'],
-  mechanical: { guy: 'lost' },
+  mechanical: { guy: 'lost', lies: 4.5 },
   harm: 'The pull of the conductors bends the pole alone; it may lean, break, or let go when disturbed.',
   tempting: [{ what: 'Climb it to look at the top', why: 'the climber adds to what it cannot carry' }],
   tellApart: 'A sound guy is taut, its guard upright.',
