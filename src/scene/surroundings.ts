@@ -60,7 +60,7 @@ export const surroundingsOf = (set: Materials): Surroundings => {
   const mist = mistOf();
   const horizon = horizonOf();
   const passing = passingOn(set);
-  const halos = halosOf(['windowLit', 'lampLit']);
+  const halos = halosOf(['windowLit', 'lampLit'], 'windowLit');
   const spill = spillOn();
   let land: Land | null = null;
   let grown: Grown | null = null;
@@ -91,12 +91,13 @@ export const surroundingsOf = (set: Materials): Surroundings => {
     soak: (site, air, { window: bright, fog }, colour, density) => {
       land?.soak(set, site.wetness, air.snow, air.flooded, air.iced);
       grown?.soak(air.iced, air.snow);
-      set.windowLit.emissiveIntensity = bright;
+      // Lamps are counted against a sky of two lux at least; what a window lights must show as it does against the sky that there is.
+      const lit = bright * Math.max(1, 2 / Math.max(0.3, site.skyLux));
+      set.windowLit.emissiveIntensity = lit;
       set.lampLit.emissiveIntensity = 2 * bright;
       mist.colour(colour, fog);
-      halos.shine(1.1 * bright, density);
-      // Lamps are counted against a sky of two lux at least; on the ground they must show as they do against the sky that there is.
-      spill.shine(bright * Math.max(1, 2 / Math.max(0.3, site.skyLux)));
+      halos.shine(1.1 * lit, density);
+      spill.shine(lit, density);
     },
     glow: (from) => {
       halos.follow(from);

@@ -1,7 +1,8 @@
 /** Light out of lit windows: the panes found, and what falls on the ground before them. */
-import { type Mesh, Vector3 } from 'three';
+import { type Mesh, type MeshBasicMaterial, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import { hardware } from '../../src/scene/hardware/registry.ts';
+import { halosOf } from '../../src/scene/look/halo.ts';
 import { panesIn } from '../../src/scene/look/panes.ts';
 import { type Pane, spillOf, spillOn } from '../../src/scene/look/spill.ts';
 import { materials } from '../../src/scene/materials/materials.ts';
@@ -45,9 +46,32 @@ describe('the light on the ground', () => {
     const sheet = (spill.group.children[0] as Mesh).geometry;
     sheet.computeBoundingBox();
     expect(sheet.boundingBox?.max.y).toBeLessThan(0);
-    spill.shine(0.6);
+    spill.shine(0.6, 0.02);
     expect(spill.group.visible).toBe(true);
-    spill.shine(0.01);
+    spill.shine(0.01, 0.02);
     expect(spill.group.visible).toBe(false);
+  });
+});
+
+describe('the glow of windows in fog', () => {
+  it('comes from the panes that are turned to the eye', () => {
+    const halos = halosOf(['windowLit'], 'windowLit');
+    const house = houseAt('lit', 0);
+    halos.follow(house);
+    halos.shine(1, 0.02);
+    const shown = (): number => halos.group.children.filter(({ visible }) => visible).length;
+    const all = panesIn(house, 'windowLit');
+    for (const eye of [new Vector3(30, 0, 2), new Vector3(-30, 0, 2), new Vector3(12, 25, 2)]) {
+      halos.face(eye);
+      const turned = all.filter(({ at, out }) => out.dot(eye.clone().sub(at).normalize()) > 0.05);
+      expect(shown()).toBe(turned.length);
+      expect(shown()).toBeLessThan(all.length);
+    }
+  });
+
+  it('is not laid on the ground a second time by the air before it', () => {
+    const spill = spillOn();
+    spill.follow([pane]);
+    expect(((spill.group.children[0] as Mesh).material as MeshBasicMaterial).fog).toBe(false);
   });
 });

@@ -10,6 +10,7 @@ import {
   SpriteMaterial,
   Vector3,
 } from 'three';
+import { panesOf } from './panes.ts';
 
 const spot = (): DataTexture => {
   const n = 64;
@@ -25,8 +26,8 @@ const spot = (): DataTexture => {
   return texture;
 };
 
-/** Middles of the separate panes that one mesh holds: points nearer than a pane's width belong together. */
-export const middlesOf = (mesh: Mesh): readonly Vector3[] => {
+/** Middles of the separate lamps that one mesh holds: points nearer than a metre belong together. */
+const middlesOf = (mesh: Mesh): readonly Vector3[] => {
   const position = mesh.geometry.getAttribute('position');
   const groups: { readonly sum: Vector3; n: number }[] = [];
   const p = new Vector3();
@@ -53,7 +54,8 @@ export interface Halos {
   dispose(): void;
 }
 
-export const halosOf = (shining: readonly string[]): Halos => {
+/** Halos of what is made of these materials; of them `flat` shines one way, as a pane does, the others all round. */
+export const halosOf = (shining: readonly string[], flat: string): Halos => {
   const group = new Group();
   const texture = spot();
   const glow = (): SpriteMaterial =>
@@ -65,7 +67,7 @@ export const halosOf = (shining: readonly string[]): Halos => {
       transparent: true,
       fog: false,
     });
-  let panes: { readonly at: Vector3; readonly sprite: Sprite }[] = [];
+  let panes: { readonly at: Vector3; readonly out: Vector3 | null; readonly sprite: Sprite }[] = [];
   let strength = 0;
   let air = 0.02;
   const clear = (): void => {
@@ -79,10 +81,11 @@ export const halosOf = (shining: readonly string[]): Halos => {
       clear();
       root.traverse((o) => {
         if (!shining.includes(o.name) || !(o as Mesh).isMesh) return;
-        for (const at of middlesOf(o as Mesh)) {
+        const found = o.name === flat ? panesOf(o as Mesh) : middlesOf(o as Mesh).map((at) => ({ at, out: null }));
+        for (const { at, out } of found) {
           const sprite = new Sprite(glow());
           sprite.scale.setScalar(4.6);
-          panes.push({ at, sprite });
+          panes.push({ at, out, sprite });
           group.add(sprite);
         }
       });
@@ -92,11 +95,13 @@ export const halosOf = (shining: readonly string[]): Halos => {
       air = extinction;
     },
     face: (eye) => {
-      for (const { at, sprite } of panes) {
+      for (const { at, out, sprite } of panes) {
         const far = at.distanceTo(eye);
+        // A pane sends as much this way as it is turned this way; from behind its wall nothing comes.
+        const turned = out === null ? 1 : Math.max(0, out.dot(eye.clone().sub(at)) / far);
         sprite.position.copy(at).lerp(eye, Math.min(0.5, 1.2 / far));
         const depth = air * far;
-        sprite.material.opacity = strength * depth * Math.exp(-depth);
+        sprite.material.opacity = strength * turned * depth * Math.exp(-depth);
         sprite.visible = sprite.material.opacity > 0.01;
       }
     },

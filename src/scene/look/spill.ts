@@ -64,8 +64,8 @@ export interface Spill {
   readonly group: Group;
   /** Lies before these panes from now on. */
   follow(panes: readonly Pane[]): void;
-  /** Brightness of a lit pane in the picture's units. */
-  shine(level: number): void;
+  /** Brightness of a lit pane in the picture's units, and the fog's extinction, per metre. */
+  shine(level: number, extinction: number): void;
   dispose(): void;
 }
 
@@ -76,7 +76,21 @@ export const spillOn = (): Spill => {
     blending: AdditiveBlending,
     transparent: true,
     depthWrite: false,
+    // Added light is dimmed by the air in between; what the air itself sends is on the ground below already.
+    fog: false,
+    // The land under it is coarser than it and would come through.
+    polygonOffset: true,
+    polygonOffsetFactor: -6,
+    polygonOffsetUnits: -60,
   });
+  const air = { value: 0 };
+  material.onBeforeCompile = (shader) => {
+    shader.uniforms.extinction = air;
+    shader.fragmentShader = `uniform float extinction;\n${shader.fragmentShader.replace(
+      '#include <opaque_fragment>',
+      '#include <opaque_fragment>\ngl_FragColor.rgb *= exp(-extinction / gl_FragCoord.w);',
+    )}`;
+  };
   const warm = new Vector3(1, 0.72, 0.4);
   const clear = (): void => {
     for (const child of group.children) (child as Mesh).geometry.dispose();
@@ -88,7 +102,8 @@ export const spillOn = (): Spill => {
       clear();
       if (panes.length > 0) group.add(new Mesh(sheetOf(panes), material));
     },
-    shine: (level) => {
+    shine: (level, extinction) => {
+      air.value = extinction;
       material.color.setRGB(warm.x * level, warm.y * level, warm.z * level);
       // By day nothing of it is seen, and nothing is drawn.
       group.visible = level > 0.05;

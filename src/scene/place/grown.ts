@@ -100,16 +100,23 @@ const tufts = (count: number, height: number, keep: (x: number, y: number) => bo
 
 /**
  * Leaves and blades are lit by where they grow, not by which face of the card is seen: a card turned round would stand dark among
- * its like. Snow lies on the paler of them.
+ * its like. Snow lies on the paler of them; a skin of ice takes their colour and leaves them grey and bright.
  */
-const eitherFace = (material: MeshStandardMaterial, lying: { value: number }): MeshStandardMaterial => {
+const eitherFace = (
+  material: MeshStandardMaterial,
+  lying: { value: number },
+  glaze: { value: number },
+): MeshStandardMaterial => {
   material.onBeforeCompile = (shader) => {
     shader.uniforms.lying = lying;
+    shader.uniforms.glaze = glaze;
     shader.fragmentShader = shader.fragmentShader
-      .replace('#include <common>', '#include <common>\nuniform float lying;')
+      .replace('#include <common>', '#include <common>\nuniform float lying;\nuniform float glaze;')
       .replace(
         '#include <map_fragment>',
         `#include <map_fragment>
+float seen = dot(diffuseColor.rgb, vec3(0.3, 0.59, 0.11));
+diffuseColor.rgb = mix(diffuseColor.rgb, vec3(0.94, 0.98, 1.0) * (0.12 + 2.3 * seen), 0.75 * glaze);
 diffuseColor.rgb = mix(diffuseColor.rgb, vec3(${SNOW}), lying * (0.35 + 0.5 * smoothstep(0.03, 0.2, diffuseColor.g)));`,
       )
       .replace(
@@ -183,11 +190,12 @@ export const grownIn = (
 ): Grown => {
   const group = new Group();
   const lying = { value: 0 };
+  const glaze = { value: 0 };
   // A material that served single things and many-fold ones would change its program twice a frame.
   const copies = new Map<MeshStandardMaterial, MeshStandardMaterial>();
   const copyOf: CopyOf = (material) => {
     const copy =
-      copies.get(material) ?? (material.alphaTest > 0 ? eitherFace(material.clone(), lying) : material.clone());
+      copies.get(material) ?? (material.alphaTest > 0 ? eitherFace(material.clone(), lying, glaze) : material.clone());
     copies.set(material, copy);
     return copy;
   };
@@ -195,6 +203,7 @@ export const grownIn = (
   const material = eitherFace(
     new MeshStandardMaterial({ map: texture, alphaTest: 0.4, side: DoubleSide, roughness: 1, envMapIntensity: 0.5 }),
     lying,
+    glaze,
   );
   const geometry = tuft();
   const places = tufts(many * place.grass.many, place.grass.tall, keep);
@@ -216,8 +225,7 @@ export const grownIn = (
         to.color.copy(from.color);
         to.roughness = from.roughness;
       }
-      if (on) material.color.setRGB(2.1, 2.3, 2.7);
-      else material.color.setRGB(1, 1, 1);
+      glaze.value = on ? 1 : 0;
       lying.value = snow;
       material.roughness = on ? 0.65 : 1;
     },

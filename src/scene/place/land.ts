@@ -167,7 +167,8 @@ export const landOf = (set: Materials, place: Place): Land => {
         const paved = mine === asphalt || mine === concrete || mine === stone;
         mine.roughness = paved ? theirs.roughness : iced ? 0.72 : 1;
       }
-      lying.value = snow;
+      // Ice on the blades hides an eighth of what they stand on (estimate).
+      lying.value = Math.max(snow, iced ? 0.12 : 0);
       materials.shingles.color.lerp(roofed, 0.85 * snow);
     },
     dispose: () => {
