@@ -120,7 +120,7 @@ const strand = (
         .addScaledVector(side, bend)
         .setZ(i === 0 ? foot.z : 0.03 + 0.1 * Math.max(0, foot.z) * (1 - t) + (t > 0.9 ? 2.4 * (t - 0.9) : 0));
     });
-    const course = curve(lies.map(point), 60);
+    const course = curve(lies.map(point), 50);
     a.add('steelStrand', wire(course, radius, 8, lay));
     if (ball) {
       const at = course[Math.round(0.45 * course.length)] as Vector3;
