@@ -14,6 +14,9 @@ interface Bite {
 }
 
 const glazes: readonly string[] = ['porcelainBrown', 'porcelainGrey', 'polymer'];
+/** Rows of a break across its depth, and how far its waves stand out, metres. */
+const ROWS = 8;
+const ROUGH = 0.0022;
 const near = (a: number): number => Math.atan2(Math.sin(a), Math.cos(a));
 
 /** Draws the rim in over `width` of its round and `length` of its depth; returns the raw face. */
@@ -59,23 +62,38 @@ export const chip = (part: Group, surface: MarkSurface, bite: Bite, set: Materia
   const inner = [...columns.values()].sort((p, q) => p.turn - q.turn);
   const ends = [-wide, wide].map((turn) => ({ turn, low: rimZ, high: rimZ }));
   const strip = [ends[0], ...inner, ends[1]] as { turn: number; low: number; high: number }[];
+  const fine = strip.flatMap((c, i) => {
+    const next = strip[i + 1];
+    if (next === undefined) return [c];
+    const mix = (p: number, q: number, t: number): number => p + (q - p) * t;
+    return [0, 1 / 3, 2 / 3].map((t) => ({
+      turn: mix(c.turn, next.turn, t),
+      low: mix(c.low, next.low, t),
+      high: mix(c.high, next.high, t),
+    }));
+  });
   const position: number[] = [];
   const index: number[] = [];
-  strip.forEach((c, i) => {
+  fine.forEach((c, i) => {
     const a = azimuth + c.turn;
     const r = Math.min(limit(a), rim.radius);
-    [
-      [c.low - 0.0005, 0.0003],
-      [(c.low + c.high) / 2, 0.0016],
-      [c.high + 0.0005, 0.0003],
-    ].forEach(([z = 0, out = 0]) => {
+    const rim0 = i === 0 || i === fine.length - 1;
+    for (let k = 0; k <= ROWS; k++) {
+      const t = k / ROWS;
+      const z = c.low - 0.0005 + (c.high - c.low + 0.001) * t;
+      // Broken ware is shelled: hollow waves across the break, with a coarse grain in them.
+      const inside = rim0 ? 0 : Math.sin(Math.PI * t);
+      const wave =
+        0.5 * Math.sin(9 * t + 40 * c.turn) + 1.6 * (noise((c.turn + 4) * 30, t * 5, bite.seed ?? 1, 997, 97) - 0.5);
+      const out = 0.0003 + inside * (0.0012 + ROUGH * wave);
       const v = new Vector3((r + out) * Math.cos(a), (r + out) * Math.sin(a), z).applyMatrix4(surface.frame);
       position.push(v.x, v.y, v.z);
-    });
-    if (i === strip.length - 1) return;
-    for (const k of [0, 1]) {
-      const p = i * 3 + k;
-      index.push(p, p + 3, p + 1, p + 1, p + 3, p + 4);
+    }
+    if (i === fine.length - 1) return;
+    for (let k = 0; k < ROWS; k++) {
+      const p = i * (ROWS + 1) + k;
+      const q = p + ROWS + 1;
+      index.push(p, q, p + 1, p + 1, q, q + 1);
     }
   });
   const g = new BufferGeometry();

@@ -121,7 +121,23 @@ const makers: Readonly<Record<FilmMark, (w: Work) => void>> = {
   },
   ...woodMarks,
   ...sightMarks,
-  rust: (w) => cloud(w, (n) => [0.2 + 0.16 * n, 0.06 + 0.05 * n, 0.018 + 0.015 * n], 1, 0.4, 0.85),
+  // Thin brown over a patch, darker where it has sat longest: in spots, and run down from them.
+  rust: (w) => {
+    cloud(w, (n) => [0.15 + 0.1 * n, 0.062 + 0.045 * n, 0.025 + 0.018 * n], 1.3, 0.4, 0.6);
+    for (let i = 0; i < 18; i++) {
+      const s = w.from + w.mark.length * (0.2 + 0.6 * w.next());
+      const x = (w.next() - 0.5) * w.mark.width * 0.6;
+      const r = (0.05 + 0.09 * w.next()) * w.mark.width;
+      w.film.blot(
+        w.film.aside(w.azimuth, s, x),
+        s,
+        [r, r * 2.4],
+        [0.075, 0.028, 0.014, 0.7 * w.contrast],
+        0.35,
+        w.next,
+      );
+    }
+  },
 };
 
 /**

@@ -145,17 +145,27 @@ const seam = (w: Work): void => {
   w.film.ribbon(course(half * 0.25), () => half * 0.3, [0.62, 0.6, 0.57, 0.6 * w.contrast], 0.6);
 };
 
-/** Even fine lines across a body, each the same as the next: how a mould was parted. */
+/** Lengths along a profile at which a body stands out farthest: the rims of its sheds. */
+const rimsOf = (w: Work): readonly number[] => {
+  const step = 0.002;
+  const radii = Array.from({ length: Math.floor(w.film.total / step) + 1 }, (_, i) => w.film.radius(i * step));
+  const most = Math.max(...radii);
+  return radii.flatMap((radius, i) => {
+    const [before = 0, after = 0] = [radii[i - 1], radii[i + 1]];
+    return radius > before && radius >= after && radius > 0.7 * most ? [i * step] : [];
+  });
+};
+
+/** Half of what one mark takes of the round: four of them make one line, and none comes round the edge to the other side. */
+const EIGHTH = 0.6;
+
+/** A raised line along each rim of a body, the same on all: where the mould closed. Lit above, in its own shadow below. */
 const ribs = (w: Work): void => {
-  const n = Math.max(3, Math.round(w.mark.length / 0.032));
-  for (let i = 0; i < n; i++) {
-    const s = w.from + (w.mark.length * (i + 0.5)) / n;
-    const course = Array.from({ length: 17 }, (_, k): [number, number] => [
-      at(w, w.mark.width * 0.5 * (k / 8 - 1), s),
-      s,
-    ]);
-    w.film.ribbon(course, () => 0.0036, [0.03, 0.029, 0.028, 0.85 * w.contrast], 0.4);
-    w.film.ribbon(course, () => 0.0008, [0.5, 0.49, 0.47, 0.5 * w.contrast], 0.4);
+  for (const rim of rimsOf(w)) {
+    const course = (off: number): [number, number][] =>
+      Array.from({ length: 17 }, (_, k) => [w.azimuth + EIGHTH * (k / 8 - 1), Math.min(w.film.total, rim + off)]);
+    w.film.ribbon(course(0), () => 0.0034, [0.024, 0.023, 0.022, 0.9 * w.contrast], 0.3);
+    w.film.ribbon(course(0), () => 0.0009, [0.62, 0.61, 0.58, 0.7 * w.contrast], 0.4);
   }
 };
 
