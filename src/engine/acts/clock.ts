@@ -78,7 +78,7 @@ const passing: Readonly<Record<Site['traffic'], string>> = {
 };
 
 function arrivals(world: World): Happening {
-  const due = world.people.filter((person) => person.at === null && person.arrivesAt === world.clock.minute);
+  const due = world.people.filter((person) => person.arrivesAt === world.clock.minute && person.at === null);
   if (due.length === 0) return { world, events: [] };
   const place = besideTruck(world);
   const arrive = (person: Person): Person => (due.includes(person) ? { ...person, at: place } : person);

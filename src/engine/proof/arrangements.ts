@@ -21,6 +21,7 @@ import { exploreAll } from './learned/exploreAll.ts';
 import { Transitions } from './learned/transitions.ts';
 import type { Means } from './peek.ts';
 import { placedAt, standsOf } from './places.ts';
+import { repairsThatDo } from './toDo.ts';
 
 /** Acts that move metal, truck or trainee, and waiting. */
 export const moving: readonly ActName[] = [
@@ -119,23 +120,26 @@ function canBeDone({ step }: Means, start: World, acts: readonly Act[]): boolean
 export function arrangementsOf(means: Means, start: World, deadly: ReadonlySet<string>, runs: number): Arrangements {
   const call: Act = { act: 'acknowledge' };
   const transitions = new Transitions(plainAct(start, call).world, null, ['knowledge', 'paper']);
+  const does = repairsThatDo(start);
   let wholeAt: number | null = null;
   let stuck: Stuck | null = null;
-  const { end, minutes, ...counts } = exploreAll(transitions, moving, {
+  const { minutes, ...counts } = exploreAll(transitions, moving, {
     runs,
-    leaves: movesNothing,
+    leaves: (each) => movesNothing(each) || (each.act === 'repair' && !does(each)),
     enter: (state, minute, route) => {
       const world = transitions.worldOf(state);
       if (wholeAt === null && isWhole(world, deadly)) wholeAt = minute;
       // The first has the fewest minutes; one that nobody is struck before is better.
-      if (stuck?.isReached) return;
-      const hazards = metByStopping(means, world);
-      if (hazards.length === 0) return;
-      const way = [call, ...route()];
-      const acts = unstruck(means, start, way);
-      if (stuck === null || acts !== null) stuck = { acts: acts ?? way, hazards, isReached: acts !== null };
+      const hazards = stuck?.isReached ? [] : metByStopping(means, world);
+      if (hazards.length > 0) {
+        const way = [call, ...route()];
+        const acts = unstruck(means, start, way);
+        if (stuck === null || acts !== null) stuck = { acts: acts ?? way, hazards, isReached: acts !== null };
+      }
+      return false;
     },
   });
   const isAll = clampSetsOf(start).length === 0;
+  const end = counts.end === 'exhausted' ? 'exhausted' : 'stopped';
   return { end, minutes, states: counts.states, transitions: counts.transitions, isAll, wholeAt, stuck };
 }

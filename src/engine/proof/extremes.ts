@@ -49,7 +49,8 @@ export function momentAt(world: World, volts: Volts): Moment {
 
 const worn = ['hands', 'arms', 'head', 'face', 'body', 'vest'] as const;
 
-const ready = (tool: Tool): Tool => ({
+/** Dry, every check done and found good. */
+export const ready = (tool: Tool): Tool => ({
   ...tool,
   wet: false,
   checks: Object.fromEntries(toolKind(tool.kind).checks.map((check) => [check, { minute: 0, ok: true }])),
@@ -68,6 +69,29 @@ function strongest(world: World, serves: (kind: ToolKind) => boolean): Tool | nu
   );
 }
 
+/** The World with the trainee wearing the strongest of all that can be worn. */
+export const dressed = (world: World): World =>
+  withPerson(world, trainee(world).id, {
+    wearing: worn.flatMap((on) => strongest(world, ({ wornOn }) => wornOn === on)?.id ?? []),
+  });
+
+export const briefed = (world: World, topics: readonly string[]): World => ({
+  ...world,
+  paper: {
+    ...world.paper,
+    briefings: [{ minute: world.clock.minute, topics, heard: world.people.map(({ id }) => id), rescue: true }],
+  },
+});
+
+/** The World with every pole looked at and sounded. */
+export function polesChecked(world: World): World {
+  const { minute } = world.clock;
+  const poles = world.parts.filter(({ id, pole }) => pole !== null && id === `${pole}.pole`);
+  const looks = poles.map(({ id }) => ({ part: id, stand: '', aid: 'eyes' as const, minute, seen: [] }));
+  const tests = poles.map(({ id }) => ({ on: id, test: 'sound', result: '', sign: null, minute }));
+  return { ...world, knowledge: { ...world.knowledge, looks, tests: [...world.knowledge.tests, ...tests] } };
+}
+
 /** Whether a repair mends it. */
 const canBeMended = ({ kind: of }: Part, fault: string): boolean =>
   repairKinds.some(({ on, mends }) => on.includes(of) && mends.includes(fault));
@@ -79,9 +103,8 @@ export function atBest(world: World, act: Extract<Act, { act: 'repair' }>): Worl
     !canBeMended(part, fault) || (part.id === act.part && mends.includes(fault));
   const supported = strongest(world, ({ supports }) => supports === true) !== null;
   const cover = strongest(world, ({ barrier }) => barrier === 'cover');
-  const wearing = worn.flatMap((on) => strongest(world, ({ wornOn }) => wornOn === on)?.id ?? []);
   return {
-    ...withPerson(world, trainee(world).id, { wearing }),
+    ...dressed(world),
     parts: world.parts.map((part) => ({
       ...part,
       faults: part.faults.filter(({ kind }) => stays(part, kind)),

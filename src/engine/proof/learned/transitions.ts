@@ -87,13 +87,18 @@ export class Transitions {
     return this.parts.numberOf(act);
   }
 
-  /** Acts of the kinds on offer, those that are refused left out. */
-  offered(tuple: ArrayLike<number>, names: readonly ActName[], into: number[]): void {
+  /** Acts of the kinds on offer, those that are refused left out, and those that the caller does without. */
+  offered(
+    tuple: ArrayLike<number>,
+    names: readonly ActName[],
+    into: number[],
+    isLeft: (act: number) => boolean = () => false,
+  ): void {
     into.length = 0;
     this.round++;
     for (const name of names) {
       for (const act of this.parts.offering(tuple, name)) {
-        if (this.offeredIn[act] === this.round) continue;
+        if (this.offeredIn[act] === this.round || isLeft(act)) continue;
         this.offeredIn[act] = this.round;
         const minutes = this.parts.minutes(tuple, act);
         this.minutesOf[act] = minutes;
