@@ -19,7 +19,7 @@ import { safetyKey } from './canonicalKey.ts';
 /** Above this the metal must be grounded too. */
 export const GROUNDED_FROM = 600;
 /** Below this there is nothing to test for. */
-const ALIVE_FROM = 50;
+export const ALIVE_FROM = 50;
 
 const inService = (part: Part): Part => {
   const { states } = componentKind(part.kind);

@@ -1,20 +1,25 @@
 /**
  * Par: the route that the proof found for the call, its minutes and customer-minutes, and what no such route can fall
- * under: the higher of two bounds. One adds what every route does one after the other: parking, the shortest survey, the
+ * under: the highest of three bounds. One adds what every route does one after the other: parking, the shortest survey, the
  * acts that may not be missed (landmarks.ts), ending. A hand-over's route is nothing but that, so its par is exact. The other is the
- * least minute at which any arrangement of the metal is whole (arrangements.ts), and ending.
+ * least minute at which any arrangement of the metal is whole (arrangements.ts), and ending. Where these leave a few minutes
+ * open, drills that expose nobody are explored as far as the route (careful.ts): they show that none is shorter, or one
+ * that may be, which is then walked and taken if it holds.
  */
 import { minutesOf } from '../acts/act.ts';
+import { remoteOf } from '../acts/dispatcher.ts';
 import type { Act } from '../acts/types.ts';
 import type { World } from '../world/types.ts';
 import type { Route } from './achieve.ts';
 import type { Arrangements } from './arrangements.ts';
+import { carefulOf } from './careful.ts';
 import type { Blocked, Found, Surveyed } from './findRoute.ts';
 import { isRestored } from './goals.ts';
+import { guessed } from './guessed.ts';
 import { landmarkMinutes } from './landmarks.ts';
 import type { Means } from './peek.ts';
 import type { Deed } from './places.ts';
-import { shorten } from './shorten.ts';
+import { frontOf, minutesIn, type Shortened, shorten } from './shorten.ts';
 import type { Claim, Par, Priced } from './types.ts';
 import type { Stage } from './walkThrough.ts';
 
@@ -29,6 +34,18 @@ interface Given {
   readonly tries: number;
 }
 
+/** How much was explored beside the routes walked. */
+interface Looked {
+  readonly states: number;
+  readonly transitions: number;
+}
+
+const nothing: Looked = { states: 0, transitions: 0 };
+
+/** Minutes left open, and runs of the engine for closing them. */
+const SLACK = 6;
+const RUNS = 6000;
+
 export const priced = ({ world, acts, customerMinutes }: Stage): Priced => ({
   minutes: world.clock.minute,
   customerMinutes,
@@ -37,10 +54,15 @@ export const priced = ({ world, acts, customerMinutes }: Stage): Priced => ({
 
 const ending = 2;
 
+/** Whether the line may become whole by itself, while the call is closed out: somebody else works a device. */
+const isWorkedByOthers = ({ parts, given }: World): boolean =>
+  parts.some((part) => remoteOf(part).length > 0) || given.events.some(({ what }) => what === 'closes');
+
 /** No drill restores the line sooner than the states explored do, or than they go. */
-const leastByStates = (arranged: Arrangements | null): number => {
+const leastByStates = (start: World, arranged: Arrangements | null): number => {
   const sooner = arranged && Math.min(arranged.wholeAt ?? Number.POSITIVE_INFINITY, arranged.minutes);
-  return sooner === null || sooner === Number.POSITIVE_INFINITY ? 0 : sooner + ending;
+  if (sooner === null || sooner === Number.POSITIVE_INFINITY) return 0;
+  return isWorkedByOthers(start) ? sooner : sooner + ending;
 };
 
 /** The findings named on the sheet, just before the first deed with hands or the briefing; on a way that never parks there is no place to. */
@@ -70,36 +92,60 @@ function withCalls(acts: readonly Act[], calls: readonly Act[]): readonly Act[] 
 
 const isCall = ({ act }: Deed): boolean => act.act === 'call-finding';
 
-/** The par of a start, restored where that is possible, else handed over. */
-export function parOf({ arranged, means, start, survey, found, handOver, deadly, tries }: Given): Par | null {
+interface Shortest extends Shortened, Looked {
+  readonly atLeast: number;
+}
+
+/** The route made shorter, and by what the careful drills show. */
+function shortest(given: Given, deeds: readonly Deed[]): Shortest | null {
+  const { arranged, means, start, survey, deadly, tries } = given;
+  const ends = ({ world }: Stage): boolean => world.ended === 'closed-out' && isRestored(world, deadly);
+  const short = shorten(means, start, deeds, survey.wanted, ends, tries);
+  if (short === null) return null;
   const arriving = minutesOf(start, { act: 'park', at: 'clear' });
-  if (found.route !== null) {
-    const deeds = found.route.deeds.filter((deed) => !isCall(deed));
-    const calls = survey.route.deeds.filter(isCall).map(({ act }) => act);
-    const short = shorten(
-      means,
+  const added = arriving + survey.minutes + landmarkMinutes(means, survey.route.stage.world, deadly) + ending;
+  const atLeast = Math.max(added, leastByStates(start, arranged));
+  const found = minutesIn(short.best);
+  if (arranged === null || atLeast >= found) return { ...short, ...nothing, atLeast };
+  const careful = carefulOf(means, start, deadly, { most: found - 1, runs: RUNS, slack: SLACK });
+  const { states, transitions } = careful;
+  const least = { states, transitions, atLeast: Math.max(atLeast, careful.atLeast) };
+  const guess =
+    careful.acts &&
+    guessed(
       start,
-      deeds,
-      survey.wanted,
-      ({ world }) => world.ended === 'closed-out' && isRestored(world, deadly),
-      tries,
+      careful.acts,
+      survey.route.deeds.filter((deed) => !isCall(deed)),
+    );
+  const better = guess && shorten(means, start, guess, survey.wanted, ends, tries);
+  return better && minutesIn(better.best) < found
+    ? { ...better, front: frontOf([...short.front, ...better.front]), ...least }
+    : { ...short, ...least };
+}
+
+/** The par of a start, restored where that is possible, else handed over. */
+export function parOf(given: Given): Looked & { readonly par: Par | null } {
+  const { survey, found, handOver } = given;
+  if (found.route !== null) {
+    const calls = survey.route.deeds.filter(isCall).map(({ act }) => act);
+    const short = shortest(
+      given,
+      found.route.deeds.filter((deed) => !isCall(deed)),
     );
     if (short !== null) {
       const call = (route: Priced): Priced => ({ ...route, acts: withCalls(route.acts, calls) });
-      return {
+      const par: Par = {
         ...call(priced(short.best.end)),
         end: 'restored',
-        atLeast: Math.max(
-          arriving + survey.minutes + landmarkMinutes(means, survey.route.stage.world, deadly) + ending,
-          leastByStates(arranged),
-        ),
+        atLeast: short.atLeast,
         front: short.front.map(({ end }) => call(priced(end))),
       };
+      return { par, states: short.states, transitions: short.transitions };
     }
   }
-  if (handOver === null) return null;
+  if (handOver === null) return { par: null, ...nothing };
   const price = priced(handOver.stage);
-  return { ...price, end: 'handed-over', atLeast: price.minutes, front: [price] };
+  return { par: { ...price, end: 'handed-over', atLeast: price.minutes, front: [price] }, ...nothing };
 }
 
 const blockedWords = ({ act, obstacles }: Blocked): string => {
